@@ -1,0 +1,3 @@
+package alloy
+
+var all = []*Alloy{}

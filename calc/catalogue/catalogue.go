@@ -1,0 +1,178 @@
+// Package catalogue is the one list of calculators: name, title, typed input,
+// typed output, function. The WASM door, the shell's eval, the site's forms
+// and the docs all read it. Adding a calculator is one package and one line
+// here.
+package catalogue
+
+import (
+	"encoding/json"
+	"fmt"
+	"reflect"
+
+	"pourwright/calc/form"
+	"pourwright/calc/quantity"
+	"pourwright/calc/reply"
+	"pourwright/calc/working"
+)
+
+// Calculator is one entry.
+type Calculator struct {
+	// Name is what the doors call it by.
+	Name string
+	// Title is its name on screen.
+	Title string
+	// About says in a sentence what it answers.
+	About string
+
+	input reflect.Type
+	run   func(w *reply.Writer, input []byte)
+}
+
+// entry makes a Calculator of a typed function.
+func entry[In, Out any](name, title, about string, calc func(In, *working.Paper) (Out, error)) Calculator {
+	return Calculator{
+		Name: name, Title: title, About: about,
+		input: reflect.TypeFor[In](),
+		run: func(w *reply.Writer, input []byte) {
+			in, decoded := form.Decode[In](input, w.System)
+			paper := &working.Paper{}
+			out, err := calc(in, paper)
+			faults := decoded
+			if err != nil {
+				ready, ok := err.(form.Faults)
+				if !ok {
+					panic(err)
+				}
+				faults = form.Merge(decoded, ready)
+			}
+			if len(faults) > 0 {
+				w.Raw(`{"ok":false,"faults":`)
+				w.Faults(faults)
+				w.Raw("}")
+				return
+			}
+			w.Raw(`{"ok":true,"answers":`)
+			w.Answers(out, paper)
+			w.Key("findings")
+			w.Findings(paper.Findings)
+			if w.Working {
+				w.Key("steps")
+				w.Steps(paper.Steps)
+			}
+			w.Raw("}")
+		},
+	}
+}
+
+// Options are what a caller may ask of any call.
+type Options struct {
+	// Units is "metric" (the default) or "us".
+	Units string `json:"units"`
+	// Working asks for the steps.
+	Working bool `json:"working"`
+}
+
+// Call answers one call of a door: the name of a calculator, the options and
+// the input as JSON, out comes JSON in one of three shapes:
+//
+//	{"ok":true, …}                  the answers
+//	{"ok":false,"faults":[…]}       what is wrong with the input, all of it
+//	{"ok":false,"broken":"…"}       our own bug; nothing of the caller's is lost
+//
+// Besides the calculators it answers "list" (all calculators with their
+// fields) and "read" (one typed text, see ReadRequest).
+func Call(name string, options, input []byte) (out []byte) {
+	defer func() {
+		if r := recover(); r != nil {
+			out = broken(fmt.Sprint(r))
+		}
+	}()
+	var o Options
+	if len(options) > 0 {
+		if err := json.Unmarshal(options, &o); err != nil {
+			return broken("the options cannot be read: " + err.Error())
+		}
+	}
+	system, ok := quantity.ParseSystem(o.Units)
+	if !ok {
+		return broken(fmt.Sprintf("units %q are neither metric nor us", o.Units))
+	}
+	w := &reply.Writer{System: system, Working: o.Working}
+	switch name {
+	case "list":
+		list(w)
+		return w.Bytes()
+	case "read":
+		read(w, input)
+		return w.Bytes()
+	}
+	for _, c := range all {
+		if c.Name == name {
+			c.run(w, input)
+			return w.Bytes()
+		}
+	}
+	return broken(fmt.Sprintf("there is no calculator %q", name))
+}
+
+// All lists the calculators in the order of the work.
+func All() []Calculator { return append([]Calculator(nil), all...) }
+
+// Fields describes the calculator's input.
+func (c Calculator) Fields(system quantity.System) []form.Field {
+	return form.Describe(c.input, system)
+}
+
+func broken(why string) []byte {
+	b, err := json.Marshal(map[string]any{"ok": false, "broken": why})
+	if err != nil {
+		panic(err) // a string always marshals
+	}
+	return b
+}
+
+func list(w *reply.Writer) {
+	type item struct {
+		Name   string       `json:"name"`
+		Title  string       `json:"title"`
+		About  string       `json:"about"`
+		Fields []form.Field `json:"fields"`
+	}
+	var items []item
+	for _, c := range all {
+		items = append(items, item{c.Name, c.Title, c.About, c.Fields(w.System)})
+	}
+	b, err := json.Marshal(map[string]any{"ok": true, "calculators": items})
+	if err != nil {
+		panic(err)
+	}
+	w.Raw(string(b))
+}
+
+// ReadRequest asks how a typed text is understood: the kind of quantity by its
+// name, and the unit that a bare number is taken in.
+type ReadRequest struct {
+	Kind string `json:"kind"`
+	Unit string `json:"unit"`
+	Text string `json:"text"`
+}
+
+// read answers with the text to keep (with its unit) and the value as shown.
+func read(w *reply.Writer, input []byte) {
+	var q ReadRequest
+	if err := json.Unmarshal(input, &q); err != nil {
+		panic(err)
+	}
+	kept, shown, err := quantity.Read(q.Kind, q.Text, q.Unit, w.System)
+	if err != nil {
+		w.Raw(`{"ok":false,"faults":[{"field":"","label":"","text":`)
+		w.Text(err.Error())
+		w.Raw("}]}")
+		return
+	}
+	w.Raw(`{"ok":true,"keep":`)
+	w.Text(kept)
+	w.Key("shown")
+	w.Text(shown)
+	w.Raw("}")
+}

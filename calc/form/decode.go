@@ -1,0 +1,197 @@
+package form
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"io"
+	"math"
+	"reflect"
+	"strconv"
+	"strings"
+
+	"pourwright/calc/quantity"
+	"pourwright/calc/working"
+)
+
+// Decode reads JSON into an input struct. Quantities are text with a unit, or
+// a bare number taken in the field's entry unit under the system. A value that
+// cannot be read leaves its field not given and is named among the faults; the
+// rest is read all the same. Unknown names are faults too. Call Ready next:
+// Decode checks no ranges and fills no defaults.
+func Decode[T any](data []byte, system quantity.System) (T, Faults) {
+	var in T
+	var tree any
+	d := json.NewDecoder(bytes.NewReader(data))
+	d.UseNumber()
+	if err := d.Decode(&tree); err != nil {
+		return in, Faults{{Label: "Input", Why: working.Say("this is not readable JSON: %v", err)}}
+	}
+	if _, err := d.Token(); err != io.EOF {
+		return in, Faults{{Label: "Input", Why: working.Say("there is more than one JSON value")}}
+	}
+	r := reader{system: system}
+	v := reflect.ValueOf(&in).Elem()
+	r.group(v, schemaOf(v.Type()), tree, "", "Input")
+	return in, r.faults
+}
+
+// Merge joins the faults of Decode with those of Ready: a field that could not
+// be read is not also called missing.
+func Merge(decoded, ready Faults) Faults {
+	bad := map[string]bool{}
+	for _, f := range decoded {
+		bad[f.Field] = true
+	}
+	out := append(Faults{}, decoded...)
+	for _, f := range ready {
+		if !bad[f.Field] {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+type reader struct {
+	system quantity.System
+	faults Faults
+}
+
+func (r *reader) fault(path, label, value string, why working.Text) {
+	r.faults = append(r.faults, Fault{Field: path, Label: label, Value: value, Why: why})
+}
+
+func (r *reader) group(v reflect.Value, s *schema, tree any, path, label string) {
+	if tree == nil {
+		return
+	}
+	object, ok := tree.(map[string]any)
+	if !ok {
+		r.fault(path, label, short(tree), working.Say("named fields are wanted here, between { and }"))
+		return
+	}
+	for i := range s.fields {
+		f := &s.fields[i]
+		if sub, ok := object[f.key]; ok {
+			r.field(v.Field(f.index), f, sub, join(path, f.key))
+		}
+	}
+	for key := range object {
+		if s.byKey[key] == nil {
+			r.fault(join(path, key), key, "", working.Say("there is no field of this name"))
+		}
+	}
+}
+
+func (r *reader) field(fv reflect.Value, f *field, tree any, path string) {
+	if tree == nil {
+		return
+	}
+	inner, _ := open(fv, f)
+	if f.sort == Group {
+		r.group(inner, f.elem, tree, path, f.label)
+		return
+	}
+	if f.sort == List {
+		r.list(inner, f, tree, path)
+		return
+	}
+	if text, ok := tree.(string); ok && strings.TrimSpace(text) == "" {
+		return
+	}
+	if why := r.leaf(inner, f, tree); !why.IsZero() {
+		inner.SetZero()
+		r.fault(path, f.label, short(tree), why)
+		return
+	}
+	if f.opt {
+		fv.Addr().Interface().(optional).SetState(quantity.Given)
+	}
+}
+
+func (r *reader) list(v reflect.Value, f *field, tree any, path string) {
+	items, ok := tree.([]any)
+	if !ok {
+		r.fault(path, f.label, short(tree), working.Say("a list is wanted here, between [ and ]"))
+		return
+	}
+	limit := 1000
+	if f.max != nil {
+		limit = int(*f.max)
+	}
+	if len(items) > limit {
+		r.fault(path, f.label, "", working.Say("%v entries are too many; at most %v", len(items), limit))
+		items = items[:limit]
+	}
+	v.Set(reflect.MakeSlice(v.Type(), len(items), len(items)))
+	for i, item := range items {
+		r.group(v.Index(i), f.elem, item, fmt.Sprintf("%s[%d]", path, i), f.label)
+	}
+}
+
+func (r *reader) leaf(v reflect.Value, f *field, tree any) working.Text {
+	switch f.sort {
+	case Quantity:
+		var text string
+		switch t := tree.(type) {
+		case string:
+			text = t
+		case json.Number:
+			text = t.String()
+		default:
+			return working.Say("a number with its unit is wanted here")
+		}
+		si, err := quantity.ParseKind(f.kind, text, r.system, f.entry[r.system])
+		if err != nil {
+			return working.Say("%v", err)
+		}
+		if si == 0 && !f.opt {
+			return working.Say("%v is not allowed here; it must %v", strings.TrimSpace(text), aboveZero(f))
+		}
+		v.SetFloat(si)
+	case Count:
+		text := strings.TrimSpace(fmt.Sprint(tree))
+		n, err := strconv.ParseFloat(text, 64)
+		if err != nil || n != math.Trunc(n) || math.Abs(n) > 1e6 {
+			return working.Say("%q is not a whole number", text)
+		}
+		if n == 0 && !f.opt {
+			return working.Say("0 is out of range; it must lie %v", countRange(f))
+		}
+		v.SetInt(int64(n))
+	case Tick:
+		switch t := tree.(type) {
+		case bool:
+			v.SetBool(t)
+		case string:
+			if t != "yes" && t != "no" {
+				return working.Say("%q is neither yes nor no", t)
+			}
+			v.SetBool(t == "yes")
+		default:
+			return working.Say("yes or no is wanted here")
+		}
+	default:
+		text, ok := tree.(string)
+		if !ok {
+			return working.Say("words are wanted here")
+		}
+		v.SetString(text)
+	}
+	return working.Text{}
+}
+
+func aboveZero(f *field) working.Text {
+	if f.min != nil || f.max != nil {
+		return rangeText(f)
+	}
+	return working.Say("not be zero")
+}
+
+func short(tree any) string {
+	s := fmt.Sprint(tree)
+	if r := []rune(s); len(r) > 60 {
+		return string(r[:60]) + "…"
+	}
+	return s
+}

@@ -1,0 +1,105 @@
+package quantity
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Unit is one way to write a quantity. The SI value of x units is
+// (x + offset) × num ÷ den; keeping the two whole numbers apart keeps 420 mm
+// exactly 0.42 m.
+type Unit struct {
+	// Symbol is how the unit is printed.
+	Symbol   string
+	num, den float64
+	offset   float64
+	names    []string
+}
+
+func (u Unit) to(x float64) float64    { return (x + u.offset) * u.num / u.den }
+func (u Unit) from(si float64) float64 { return si*u.den/u.num - u.offset }
+
+// Kind is a sort of quantity: what it is called, the units it may be written
+// in, and the ones it is shown in.
+type Kind struct {
+	// Name is the quantity's plain name, such as "length".
+	Name string
+	// Units are the units that Parse understands.
+	Units []Unit
+	// Metric and US are the units that a bare number is taken in.
+	Metric, US string
+	// Canonical is the unit that JSON is written in.
+	Canonical string
+
+	metric, us       []rung
+	digits, decimals int
+	byName           map[string]Unit
+}
+
+// rung says: below this SI value, show this unit.
+type rung struct {
+	below float64
+	unit  string
+}
+
+func newKind(k Kind) *Kind {
+	k.byName = map[string]Unit{}
+	for _, u := range k.Units {
+		k.byName[u.Symbol] = u
+		for _, n := range u.names {
+			k.byName[n] = u
+		}
+	}
+	return &k
+}
+
+// unit finds a unit by symbol or other name; letter case is tried as written
+// first, then without.
+func (k *Kind) unit(name string) (Unit, bool) {
+	if u, ok := k.byName[name]; ok {
+		return u, true
+	}
+	lower := strings.ToLower(name)
+	for _, u := range k.Units {
+		if strings.ToLower(u.Symbol) == lower {
+			return u, true
+		}
+		for _, n := range u.names {
+			if strings.ToLower(n) == lower {
+				return u, true
+			}
+		}
+	}
+	return Unit{}, false
+}
+
+func (k *Kind) mustUnit(name string) Unit {
+	u, ok := k.byName[name]
+	if !ok {
+		panic(fmt.Sprintf("quantity: %s has no unit %q", k.Name, name))
+	}
+	return u
+}
+
+// Entry is the unit that a bare number is taken in, under a system.
+func (k *Kind) Entry(s System) string {
+	if s == US {
+		return k.US
+	}
+	return k.Metric
+}
+
+// accepted lists the unit symbols for a message: "mm, cm, m, in or ft".
+func (k *Kind) accepted() string {
+	var symbols []string
+	for _, u := range k.Units {
+		if u.Symbol != "" {
+			symbols = append(symbols, u.Symbol)
+		}
+	}
+	if len(symbols) < 2 {
+		return strings.Join(symbols, "")
+	}
+	last := len(symbols) - 1
+	return strings.Join(symbols[:last], ", ") + " or " + symbols[last]
+}

@@ -1,0 +1,52 @@
+package quantity
+
+// State says where the value of an Opt came from.
+type State int
+
+const (
+	// Unknown: nobody has given a value. The zero value of an Opt.
+	Unknown State = iota
+	// Given: the user, or the caller, gave the value.
+	Given
+	// Defaulted: the field's printed default was put in, and is shown as one.
+	Defaulted
+)
+
+// Opt is a value that may be left out: because it has a default, or because
+// the answer is worth having without it, or because zero is an answer and so
+// cannot mean "not given". The zero Opt is unknown.
+type Opt[T any] struct {
+	// V is the value; meaningless while State is Unknown.
+	V T
+	// State says whether V was given, is a default, or is not known.
+	State State
+}
+
+// Some returns a given value.
+func Some[T any](v T) Opt[T] { return Opt[T]{V: v, State: Given} }
+
+// Known reports whether there is a value, given or default.
+func (o Opt[T]) Known() bool { return o.State != Unknown }
+
+// IsZero reports whether the value is unknown; encoding/json's omitzero uses it.
+func (o Opt[T]) IsZero() bool { return o.State == Unknown }
+
+// Or returns the value, or v where none is known.
+func (o Opt[T]) Or(v T) T {
+	if o.Known() {
+		return o.V
+	}
+	return v
+}
+
+// Ptr returns a pointer to the value, or nil where none is known. The form
+// package reads and writes an Opt through it.
+func (o *Opt[T]) Ptr() any {
+	return &o.V
+}
+
+// SetState records where the value came from.
+func (o *Opt[T]) SetState(s State) { o.State = s }
+
+// GetState tells where the value came from.
+func (o *Opt[T]) GetState() State { return o.State }

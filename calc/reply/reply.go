@@ -1,0 +1,404 @@
+// Package reply writes a calculator's answers as the JSON that a door hands
+// out: every number with its label, its text in the reader's units and a
+// pointer to the step that made it. The struct tags of an output are json,
+// label, hint and step (the symbol of the step whose result the field is).
+package reply
+
+import (
+	"encoding/json"
+	"fmt"
+	"math"
+	"reflect"
+	"strconv"
+
+	"pourwright/calc/form"
+	"pourwright/calc/quantity"
+	"pourwright/calc/source"
+	"pourwright/calc/working"
+)
+
+// Writer appends JSON for one reader: a unit system, and whether the working
+// is wanted.
+type Writer struct {
+	System  quantity.System
+	Working bool
+	buf     []byte
+}
+
+// Bytes is what has been written.
+func (w *Writer) Bytes() []byte { return w.buf }
+
+// Raw appends JSON text as it stands.
+func (w *Writer) Raw(s string) { w.buf = append(w.buf, s...) }
+
+// Text appends a JSON string.
+func (w *Writer) Text(s string) {
+	b, err := json.Marshal(s)
+	if err != nil {
+		panic(err) // a string always marshals
+	}
+	w.buf = append(w.buf, b...)
+}
+
+// Key appends an object's key, after a comma unless it is the first.
+func (w *Writer) Key(name string) {
+	if n := len(w.buf); n > 0 && w.buf[n-1] != '{' {
+		w.Raw(",")
+	}
+	w.Text(name)
+	w.Raw(":")
+}
+
+func (w *Writer) comma() {
+	if n := len(w.buf); n > 0 && w.buf[n-1] != '[' {
+		w.Raw(",")
+	}
+}
+
+// Number appends a JSON number. It panics on NaN and infinities, which the
+// doors turn into their third reply: our bug.
+func (w *Writer) Number(v float64) {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		panic("reply: a result is not a finite number")
+	}
+	w.buf = strconv.AppendFloat(w.buf, v, 'g', -1, 64)
+}
+
+// Answers appends the answers of one calculator: the fields of an output
+// struct, in order, as an object of leaves.
+func (w *Writer) Answers(out any, paper *working.Paper) {
+	w.object(reflect.ValueOf(out), "", paper)
+}
+
+func (w *Writer) object(v reflect.Value, path string, paper *working.Paper) {
+	w.Raw("{")
+	t := v.Type()
+	for i := range t.NumField() {
+		f := t.Field(i)
+		key := f.Tag.Get("json")
+		if key == "" || key == "-" {
+			continue
+		}
+		w.Key(key)
+		w.value(v.Field(i), f.Tag, path, key, paper)
+	}
+	w.Raw("}")
+}
+
+func (w *Writer) value(v reflect.Value, tag reflect.StructTag, path, key string, paper *working.Paper) {
+	here := key
+	if path != "" {
+		here = path + "." + key
+	}
+	known := true
+	if o, ok := opt(v); ok {
+		known = o.GetState() != quantity.Unknown
+		v = reflect.ValueOf(o.Ptr()).Elem()
+	}
+	switch x := v.Interface().(type) {
+	case working.Series:
+		w.series(x)
+		return
+	case []working.Series:
+		w.Raw("[")
+		for _, s := range x {
+			w.comma()
+			w.series(s)
+		}
+		w.Raw("]")
+		return
+	}
+	switch v.Kind() {
+	case reflect.Struct:
+		if _, ok := v.Interface().(working.Text); ok {
+			break
+		}
+		if _, ok := v.Interface().(source.Ref); ok {
+			break
+		}
+		w.object(v, here, paper)
+		return
+	case reflect.Slice:
+		w.Raw("[")
+		for i := range v.Len() {
+			w.comma()
+			if e := v.Index(i); e.Kind() == reflect.Struct && !isText(e) {
+				w.object(e, here+"["+strconv.Itoa(i)+"]", paper)
+			} else {
+				w.leaf(e, tag, here, path, known, paper)
+			}
+		}
+		w.Raw("]")
+		return
+	}
+	w.leaf(v, tag, here, path, known, paper)
+}
+
+func isText(v reflect.Value) bool {
+	switch v.Interface().(type) {
+	case working.Text, source.Ref:
+		return true
+	}
+	return false
+}
+
+type optional interface {
+	Ptr() any
+	GetState() quantity.State
+}
+
+// opt returns v as an Opt, copied so that it can be pointed to.
+func opt(v reflect.Value) (optional, bool) {
+	if v.Kind() != reflect.Struct {
+		return nil, false
+	}
+	p := reflect.New(v.Type())
+	o, ok := p.Interface().(optional)
+	if ok {
+		p.Elem().Set(v)
+	}
+	return o, ok
+}
+
+func (w *Writer) leaf(v reflect.Value, tag reflect.StructTag, here, path string, known bool, paper *working.Paper) {
+	w.Raw("{")
+	if l := tag.Get("label"); l != "" {
+		w.Key("label")
+		w.Text(l)
+	}
+	if h := tag.Get("hint"); h != "" {
+		w.Key("hint")
+		w.Text(h)
+	}
+	if !known {
+		w.Key("text")
+		w.Text("not known")
+		w.Key("unknown")
+		w.Raw("true}")
+		return
+	}
+	if q, ok := v.Interface().(quantity.Any); ok {
+		w.Key("si")
+		w.Number(q.SI())
+		w.Key("text")
+		w.Text(quantity.Format(q, w.System))
+	} else {
+		w.plain(v)
+	}
+	if sym := tag.Get("step"); sym != "" && paper != nil {
+		if n := stepOf(paper, sym, here, path); n >= 0 {
+			w.Key("step")
+			w.Raw(strconv.Itoa(n))
+		}
+	}
+	w.Raw("}")
+}
+
+func (w *Writer) plain(v reflect.Value) {
+	switch x := v.Interface().(type) {
+	case working.Text:
+		w.Key("text")
+		w.Text(x.In(w.System))
+		return
+	case source.Ref:
+		w.Key("text")
+		w.Text(x.String())
+		return
+	}
+	switch v.Kind() {
+	case reflect.Int:
+		w.Key("value")
+		w.Number(float64(v.Int()))
+		w.Key("text")
+		w.Text(strconv.Itoa(int(v.Int())))
+	case reflect.Bool:
+		w.Key("value")
+		w.Raw(strconv.FormatBool(v.Bool()))
+		w.Key("text")
+		w.Text(map[bool]string{true: "yes", false: "no"}[v.Bool()])
+	case reflect.String:
+		w.Key("text")
+		w.Text(v.String())
+	default:
+		panic(fmt.Sprintf("reply: cannot show a %s", v.Type()))
+	}
+}
+
+// stepOf finds the last step with the symbol that belongs to the field's own
+// list item, or to the calculator as a whole.
+func stepOf(p *working.Paper, symbol, here, path string) int {
+	for _, part := range []string{here, path, ""} {
+		for i := len(p.Steps) - 1; i >= 0; i-- {
+			if p.Steps[i].Part == part && p.Steps[i].Result.Symbol == symbol {
+				return i
+			}
+		}
+	}
+	return -1
+}
+
+func (w *Writer) series(s working.Series) {
+	xScale, xUnit := axisScale(s.X.Kind, s.Points, func(p working.Point) float64 { return p.X }, w.System)
+	yScale, yUnit := axisScale(s.Y.Kind, s.Points, func(p working.Point) float64 { return p.Y }, w.System)
+	w.Raw("{")
+	w.Key("label")
+	w.Text(s.Label)
+	w.Key("xLabel")
+	w.Text(s.X.Label)
+	w.Key("xUnit")
+	w.Text(xUnit)
+	w.Key("yLabel")
+	w.Text(s.Y.Label)
+	w.Key("yUnit")
+	w.Text(yUnit)
+	w.Key("points")
+	w.Raw("[")
+	for _, p := range s.Points {
+		w.comma()
+		w.Raw("[")
+		w.Number(round(xScale(p.X)))
+		w.Raw(",")
+		w.Number(round(yScale(p.Y)))
+		w.Raw("]")
+	}
+	w.Raw("]}")
+}
+
+// axisScale puts a whole axis in the one unit that suits its largest value.
+func axisScale(k *quantity.Kind, points []working.Point, of func(working.Point) float64, system quantity.System) (func(float64) float64, string) {
+	largest := 0.0
+	for _, p := range points {
+		largest = math.Max(largest, math.Abs(of(p)))
+	}
+	unit := quantity.AxisUnit(k, largest, system)
+	return func(v float64) float64 { return quantity.InUnit(k, v, unit) }, unit
+}
+
+// round keeps what a chart can show.
+func round(v float64) float64 {
+	y, err := strconv.ParseFloat(strconv.FormatFloat(v, 'g', 6, 64), 64)
+	if err != nil {
+		return v
+	}
+	return y
+}
+
+// Faults appends a list of faults.
+func (w *Writer) Faults(faults form.Faults) {
+	w.Raw("[")
+	for _, f := range faults {
+		w.comma()
+		w.Raw("{")
+		w.Key("field")
+		w.Text(f.Field)
+		w.Key("label")
+		w.Text(f.Label)
+		if f.Value != "" {
+			w.Key("value")
+			w.Text(f.Value)
+		}
+		w.Key("text")
+		w.Text(f.Why.In(w.System))
+		if f.Missing {
+			w.Key("missing")
+			w.Raw("true")
+		}
+		w.Raw("}")
+	}
+	w.Raw("]")
+}
+
+// Findings appends a list of findings.
+func (w *Writer) Findings(findings []working.Finding) {
+	w.Raw("[")
+	for _, f := range findings {
+		w.comma()
+		w.Raw("{")
+		w.Key("level")
+		w.Text(f.Level.String())
+		w.Key("code")
+		w.Text(f.Code)
+		w.Key("text")
+		w.Text(f.Text.In(w.System))
+		if !f.Do.IsZero() {
+			w.Key("do")
+			w.Text(f.Do.In(w.System))
+		}
+		if f.Field != "" {
+			w.Key("field")
+			w.Text(f.Field)
+		}
+		if f.Part != "" {
+			w.Key("part")
+			w.Text(f.Part)
+		}
+		if !f.Source.IsZero() {
+			w.Key("source")
+			w.Text(f.Source.String())
+		}
+		w.Raw("}")
+	}
+	w.Raw("]")
+}
+
+// Steps appends the working: each step with its formula typeset and its
+// values put in.
+func (w *Writer) Steps(steps []working.Step) {
+	w.Raw("[")
+	for _, s := range steps {
+		w.comma()
+		w.Raw("{")
+		if s.Part != "" {
+			w.Key("part")
+			w.Text(s.Part)
+		}
+		w.Key("result")
+		w.stepValue(s.Result)
+		if s.Formula != "" {
+			w.Key("formula")
+			w.Text(s.Formula)
+			w.Key("math")
+			w.Raw(working.Typeset(s))
+		}
+		if s.Method != "" {
+			w.Key("method")
+			w.Text(s.Method)
+		}
+		w.Key("inputs")
+		w.Raw("[")
+		for _, in := range s.Inputs {
+			w.comma()
+			w.stepValue(in)
+		}
+		w.Raw("]")
+		w.Key("source")
+		w.Text(s.Source.String())
+		if s.Note != "" {
+			w.Key("note")
+			w.Text(s.Note)
+		}
+		w.Raw("}")
+	}
+	w.Raw("]")
+}
+
+func (w *Writer) stepValue(v working.Value) {
+	w.Raw("{")
+	w.Key("symbol")
+	w.Text(v.Symbol)
+	w.Key("what")
+	w.Text(v.What)
+	w.Key("text")
+	w.Text(v.String())
+	w.Key("origin")
+	w.Text(string(v.Origin))
+	if !v.Source.IsZero() {
+		w.Key("source")
+		w.Text(v.Source.String())
+	}
+	if v.Note != "" {
+		w.Key("note")
+		w.Text(v.Note)
+	}
+	w.Raw("}")
+}
