@@ -39,5 +39,15 @@ var (
 	Assael     = &Work{"M. J. Assael et al.", "Reference data for the density and viscosity of liquid metals, J. Phys. Chem. Ref. Data 35", 2006}
 	OSHA       = &Work{"OSHA", "29 CFR 1910", 0}
 	HSE        = &Work{"UK Health and Safety Executive", "molten metal guidance", 0}
+	Mills      = &Work{"K. C. Mills", "Recommended Values of Thermophysical Properties for Selected Commercial Alloys", 2002}
+	Iida       = &Work{"T. Iida and R. I. L. Guthrie", "The Physical Properties of Liquid Metals", 1988}
+	MakeItFrom = &Work{"", "MakeItFrom.com material properties database", 0}
+	MatWeb     = &Work{"", "MatWeb material property data", 0}
+	ASTMB560   = &Work{"ASTM", "B560 Standard specification for modern pewter alloys", 0}
+	ASTMB86    = &Work{"ASTM", "B86 Standard specification for zinc and zinc-aluminium foundry and die castings", 0}
+	AluAssoc   = &Work{"Aluminum Association", "Designations and chemical composition limits for aluminum alloys in the form of castings and ingot", 0}
+	DOEMelt    = &Work{"US Department of Energy", "Advanced Melting Technologies", 2005}
+	Brown      = &Work{"J. R. Brown (ed.)", "Foseco Ferrous Foundryman's Handbook, 11th ed.", 2000}
+	DeGarmo    = &Work{"E. P. DeGarmo, J. T. Black and R. A. Kohser", "Materials and Processes in Manufacturing", 0}
 	SFPE       = &Work{"SFPE", "Handbook of Fire Protection Engineering", 0}
 )
