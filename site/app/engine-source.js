@@ -1,0 +1,31 @@
+// Where the page gets its engine from. A hosted build has it in files beside
+// the page; a carried build, the one file, has it in two data blocks of the
+// page itself (site/carried.go writes them). POURWRIGHT_BUILD is "hosted" or
+// "carried", put in by the build.
+
+/**
+ * Starts a worker that has, or fetches, the engine. It posts {ready: true}
+ * once; after that every {id, name, options, input} of strings is answered by
+ * {id, reply}. A worker that fails raises "error" and answers nothing more:
+ * end it and start another.
+ */
+export function startWorker() {
+  if (POURWRIGHT_BUILD === "hosted") return new Worker("worker.js");
+  const url = URL.createObjectURL(new Blob([block("text/x-worker")], { type: "text/javascript" }));
+  const worker = new Worker(url);
+  const engine = bytes(block("application/x-engine")).buffer;
+  worker.postMessage({ engine }, [engine]);
+  return worker;
+}
+
+/** Makes the hosted build work without a network from now on; for a carried build there is nothing to do. */
+export async function keepOffline() {
+  if (POURWRIGHT_BUILD === "hosted" && "serviceWorker" in navigator) {
+    return navigator.serviceWorker.register("sw.js");
+  }
+}
+
+const block = (type) => document.querySelector(`script[type="${type}"]`).textContent;
+
+const bytes = (base64) =>
+  Uint8Array.fromBase64 ? Uint8Array.fromBase64(base64) : Uint8Array.from(atob(base64), (c) => c.charCodeAt(0));

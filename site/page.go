@@ -1,0 +1,75 @@
+package site
+
+import (
+	"bytes"
+	"fmt"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+
+	"github.com/evanw/esbuild/pkg/api"
+)
+
+// page is what both builds are made of.
+type page struct {
+	dir string
+	// template is index.html with its places HEAD and TAIL, without the note
+	// that explains them.
+	template string
+	style    []byte
+	// fixed files go into the hosted folder as they are.
+	fixed Files
+}
+
+const iconFile = "icon.svg"
+
+func readPage(dir string) (*page, error) {
+	p := &page{dir: dir, fixed: Files{}}
+	for _, name := range []string{iconFile, "manifest.webmanifest", "notices.txt"} {
+		content, err := os.ReadFile(filepath.Join(dir, name))
+		if err != nil {
+			return nil, err
+		}
+		p.fixed[name] = content
+	}
+	template, err := os.ReadFile(filepath.Join(dir, "index.html"))
+	if err != nil {
+		return nil, err
+	}
+	p.template = comment.ReplaceAllString(string(template), "")
+	for _, place := range []string{"{{HEAD}}", "{{TAIL}}"} {
+		if strings.Count(p.template, place) != 1 {
+			return nil, fmt.Errorf("index.html must have one %s", place)
+		}
+	}
+	p.style, err = bundle(filepath.Join(dir, "app", "main.css"), api.FormatDefault, nil)
+	return p, err
+}
+
+var comment = regexp.MustCompile(`(?s)[ \t]*<!--.*?-->\n?`)
+
+// scripts bundles the page's module and the worker's script for one build.
+func (p *page) scripts(build string) (main, worker []byte, err error) {
+	constants := map[string]any{"POURWRIGHT_BUILD": build}
+	main, err = bundle(filepath.Join(p.dir, "app", "main.js"), api.FormatESModule, constants)
+	if err != nil {
+		return nil, nil, err
+	}
+	worker, err = bundle(filepath.Join(p.dir, "app", "worker.js"), api.FormatIIFE, constants)
+	return main, worker, err
+}
+
+// fill puts the two parts into the template.
+func (p *page) fill(head, tail string) []byte {
+	return []byte(strings.NewReplacer("{{HEAD}}", head, "{{TAIL}}", tail).Replace(p.template))
+}
+
+// inline writes an element whose content must stand in the page as it is; an
+// end tag inside it would break out.
+func inline(open string, content []byte, end string) (string, error) {
+	if bytes.Contains(bytes.ToLower(content), []byte(end[:len(end)-1])) {
+		return "", fmt.Errorf("a text for the page holds %s", end)
+	}
+	return open + string(content) + end, nil
+}

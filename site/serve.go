@@ -1,0 +1,49 @@
+package site
+
+import (
+	"bytes"
+	"net/http"
+	"path"
+	"strings"
+	"time"
+)
+
+var mimeTypes = map[string]string{
+	".html":        "text/html; charset=utf-8",
+	".js":          "text/javascript; charset=utf-8",
+	".css":         "text/css; charset=utf-8",
+	".svg":         "image/svg+xml",
+	".txt":         "text/plain; charset=utf-8",
+	".wasm":        "application/wasm",
+	".webmanifest": "application/manifest+json",
+}
+
+// Handler serves the files: each with its type and the security policy, to be
+// asked for again by its digest. It answers GET and HEAD.
+func (f Files) Handler() http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if r.Method != http.MethodGet && r.Method != http.MethodHead {
+			w.Header().Set("Allow", "GET, HEAD")
+			http.Error(w, "only GET and HEAD are answered", http.StatusMethodNotAllowed)
+			return
+		}
+		name := strings.TrimPrefix(r.URL.Path, "/")
+		if name == "" {
+			name = "index.html"
+		}
+		content, ok := f[name]
+		if !ok {
+			http.NotFound(w, r)
+			return
+		}
+		h := w.Header()
+		h.Set("Content-Type", mimeTypes[path.Ext(name)])
+		h.Set("X-Content-Type-Options", "nosniff")
+		h.Set("Cache-Control", "no-cache")
+		h.Set("ETag", `"`+digest(content)+`"`)
+		if name != Carried { // which has its own in the page, and no file beside it
+			h.Set("Content-Security-Policy", Policy+"; frame-ancestors 'none'")
+		}
+		http.ServeContent(w, r, name, time.Time{}, bytes.NewReader(content))
+	})
+}
