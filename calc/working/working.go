@@ -141,6 +141,12 @@ func (p *Paper) Lookup(symbol, what string, v float64, unit string, from source.
 	return p.set(Value{Symbol: symbol, What: what, Value: v, Unit: unit, Origin: Table, Source: from, Note: note})
 }
 
+// Carry puts the result of a list item's own paper on p, under a symbol of p's
+// own, so that a total over the items can be a formula.
+func (p *Paper) Carry(symbol, what string, v float64, unit string) float64 {
+	return p.set(Value{Symbol: symbol, What: what, Value: v, Unit: unit, Origin: Result})
+}
+
 // Step records that value, in unit, came of formula over the symbols already
 // on the paper, and puts the result there under its own symbol. It returns
 // value, so that the Go expression stands in the call.
