@@ -90,7 +90,8 @@ type Alloy struct {
 	Solidus, Liquidus Figure[quantity.Temperature]
 	// Latent heat of fusion.
 	Latent Figure[quantity.SpecificEnergy]
-	// HeatSolid is the specific heat of the hot solid, HeatLiquid of the melt.
+	// HeatSolid is the specific heat of the solid on the hot side of its
+	// cooling, HeatLiquid that of the melt.
 	HeatSolid, HeatLiquid Figure[quantity.SpecificHeat]
 	// Conductivity of the hot solid.
 	Conductivity Figure[quantity.Conductivity]

@@ -98,7 +98,7 @@ var aluminium = &Alloy{
 	Solidus:       celsius(660.3, 0, 0, valencia, "fixed point"),
 	Liquidus:      celsius(660.3, 0, 0, valencia, "fixed point"),
 	Latent:        latent(397, 0, 0, valencia, ""),
-	HeatSolid:     heat(1180, 1080, 1180, valencia, ""),
+	HeatSolid:     heat(1080, 1080, 1180, valencia, "mean over its cooling; 1180 J/(kg·K) near the melting point"),
 	HeatLiquid:    heat(1180, 1177, 1180, valencia, ""),
 	Conductivity:  conductivity(210, 0, 0, valencia, ""),
 

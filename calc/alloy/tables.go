@@ -82,7 +82,8 @@ var (
 
 // The tables of each metal, the one to use first at the head: the published
 // table that splits the metal by size, then the one that names it, then our
-// own figure where no table does.
+// own figure where no table does. The European guide values never lead, as the
+// standard was not opened.
 var (
 	greyIronContraction = []ContractionTable{
 		heine("grey iron",
@@ -153,8 +154,8 @@ var (
 		dooley("aluminium", 7.0/32),
 	}
 	zincContraction = []ContractionTable{
-		guide("zinc alloys", 1.3, 1.1, 1.5),
 		shop("zinc alloys", 1.3, 1.3, 1.1, 1.5),
+		guide("zinc alloys", 1.3, 1.1, 1.5),
 		rao("zinc, unalloyed", mmPerM(0, 24)),
 		dooley("zinc, unalloyed", 7.0/32),
 	}
