@@ -35,7 +35,7 @@ type Output struct {
 	PourTemperature quantity.Temperature    `json:"pour_temperature" label:"Pouring temperature" step:"T_p"`
 	Superheat       quantity.TempDiff       `json:"superheat" label:"Superheat over liquidus" step:"Delta_T"`
 	MinWall         quantity.Length         `json:"min_wall" label:"Least wall that usually runs in sand"`
-	Heat            quantity.SpecificEnergy `json:"heat" label:"Heat to melt and superheat" step:"q" hint:"From 25 °C, without furnace losses; up to a tenth too high, since the heat of the hot solid is taken all the way"`
+	Heat            quantity.SpecificEnergy `json:"heat" label:"Heat to melt and superheat" step:"q" hint:"From 25 °C, without furnace losses; a few per cent high, since the heat of the hot solid is taken all the way"`
 	Figures         []Figure                `json:"figures"`
 }
 
@@ -105,9 +105,10 @@ func Describe(in Input, p *working.Paper) (Output, error) {
 	return out, nil
 }
 
-// heat is the textbook sum of heat to melt and superheat a kilogram. With the
-// specific heat of the hot solid it overstates by up to a tenth (pure
-// aluminium: 7 % over the NIST enthalpy), which buys fuel and never lacks it.
+// heat is the textbook sum of heat to melt and superheat a kilogram. Between
+// solidus and liquidus the metal is part solid and part liquid; the specific
+// heat of the liquid, the larger, is taken for it. The heat of the hot solid
+// is taken from cold on, so the sum errs on the high side by a few per cent.
 func heat(out *Output, a *alloy.Alloy, p *working.Paper) {
 	T0 := p.Const("T_0", "temperature of the cold stock", ambient, "K", source.Groover.Memory("example 10.1"))
 	Ts := p.Lookup("T_s", "solidus", float64(a.Solidus.V), "K", a.Solidus.Source, "")
@@ -117,7 +118,7 @@ func heat(out *Output, a *alloy.Alloy, p *working.Paper) {
 	L := p.Lookup("L", "latent heat", float64(a.Latent.V), "J/kg", a.Latent.Source, "")
 	Tp := float64(out.PourTemperature)
 	out.Superheat = quantity.TempDiff(p.Step("Delta_T", "superheat", Tp-Tl, "K", "T_p - T_l", source.Derived("definition")))
-	out.Heat = quantity.SpecificEnergy(p.Step("q", "heat per kilogram poured", cs*(Ts-T0)+L+cl*(Tp-Tl), "J/kg", "c_s * (T_s - T_0) + L + c_l * (T_p - T_l)", source.Groover.Memory("ch. 10, heating the metal")))
+	out.Heat = quantity.SpecificEnergy(p.Step("q", "heat per kilogram poured", cs*(Ts-T0)+L+cl*(Tp-Ts), "J/kg", "c_s * (T_s - T_0) + L + c_l * (T_p - T_s)", source.Groover.Memory("ch. 10, heating the metal; its single melting point split into solidus and liquidus")))
 }
 
 func warn(out *Output, a *alloy.Alloy, in Input, pour alloy.Figure[quantity.Temperature], p *working.Paper) {

@@ -16,8 +16,7 @@ func celsius(v float64) quantity.Temperature { return quantity.From[quantity.Tem
 
 // TestHeatPublished compares the heat to melt and superheat with enthalpies of
 // the pure metal (NIST-JANAF Shomate equations, constants from memory). The
-// textbook sum takes the specific heat of the hot solid all the way up from
-// 25 °C, so it comes out higher, never lower: by less than a tenth.
+// textbook sum with constant specific heats should come within 5 % of them.
 func TestHeatPublished(t *testing.T) {
 	for _, c := range []struct {
 		source string
@@ -33,8 +32,7 @@ func TestHeatPublished(t *testing.T) {
 			out, err := Describe(Input{Alloy: c.alloy, PourTemperature: quantity.Some(celsius(c.at))}, p)
 			require.NoError(t, err)
 			require.Empty(t, stepcheck.Paper(p))
-			require.Greater(t, float64(out.Heat), c.kJ*1000)
-			require.InEpsilon(t, c.kJ*1000, float64(out.Heat), 0.1)
+			require.InEpsilon(t, c.kJ*1000, float64(out.Heat), 0.05)
 		})
 	}
 }
