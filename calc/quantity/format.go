@@ -9,23 +9,31 @@ import (
 
 // Format shows q for reading, rounded to the digits that its kind deserves, in
 // the unit of the system that suits its size: "420 mm", "1.2 m", "23.4 kg",
-// "1180 °C", "4 min 20 s". The full value stays in q.
+// "1180 °C", "4 min 20 s". The full value stays in q. What is not a finite
+// number, or too large for any unit, is "not known".
 func Format(q Any, system System) string {
-	v := q.SI()
-	if !Finite(v) {
-		return "not known"
+	if q.Kind() == timeKind && Finite(q.SI()) {
+		return formatTime(q.SI())
 	}
-	if q.Kind() == timeKind {
-		return formatTime(v)
-	}
-	u := shownUnit(q.Kind(), v, system)
-	return strings.TrimSpace(FormatNumber(u.from(v), q.Kind().digits, q.Kind().decimals) + space(u.Symbol) + u.Symbol)
+	return show(q, shownUnit(q.Kind(), q.SI(), system))
 }
 
-// FormatIn shows q in one named unit, with the kind's own digits.
-func FormatIn(q Any, unit string) string {
-	u := q.Kind().mustUnit(unit)
-	return strings.TrimSpace(FormatNumber(u.from(q.SI()), q.Kind().digits, q.Kind().decimals) + space(u.Symbol) + u.Symbol)
+// FormatIn shows q in one named unit, with the unit's own digits.
+func FormatIn(q Any, unit string) string { return show(q, q.Kind().mustUnit(unit)) }
+
+func show(q Any, u Unit) string {
+	x := u.from(q.SI())
+	if !Finite(x) {
+		return "not known"
+	}
+	digits, decimals := u.digits, u.decimals
+	if digits == 0 {
+		digits = q.Kind().digits
+	}
+	if decimals == 0 {
+		decimals = q.Kind().decimals
+	}
+	return strings.TrimSpace(FormatNumber(x, digits, decimals) + space(u.Symbol) + u.Symbol)
 }
 
 func space(symbol string) string {
@@ -33,16 +41,6 @@ func space(symbol string) string {
 		return ""
 	}
 	return " "
-}
-
-// Shown is the unit that Format picks for q, and q's value in it, for axes and
-// bars that must agree with the figures beside them.
-func Shown(q Any, system System) (value float64, unit string) {
-	if q.Kind() == timeKind {
-		return q.SI(), "s"
-	}
-	u := shownUnit(q.Kind(), q.SI(), system)
-	return u.from(q.SI()), u.Symbol
 }
 
 func shownUnit(k *Kind, v float64, system System) Unit {
@@ -59,30 +57,41 @@ func shownUnit(k *Kind, v float64, system System) Unit {
 	return k.mustUnit(k.Entry(system))
 }
 
-// FormatNumber shows x with about the given significant digits, never more
-// than the given decimals, and never in exponent form for ordinary sizes.
-// Trailing zeros after the point are dropped.
+// FormatNumber shows x with about the given significant digits and no more than
+// the given decimals, but never with fewer than two significant digits, so
+// that 0.014 does not become 0.01. Whole digits are never rounded away; very
+// large and very small sizes are written with a power of ten. Trailing zeros
+// after the point are dropped. Digits of zero ask for whole numbers.
 func FormatNumber(x float64, digits, decimals int) string {
 	if x == 0 {
 		return "0"
 	}
 	size := math.Abs(x)
 	if size >= 1e7 || size < 1e-4 && digits > 0 {
-		return strings.Replace(strconv.FormatFloat(x, 'g', 3, 64), "e", " × 10^", 1)
+		head, power, _ := strings.Cut(strconv.FormatFloat(x, 'e', 2, 64), "e")
+		n, err := strconv.Atoi(power)
+		if err != nil {
+			panic(err) // the exponent that strconv has just written
+		}
+		return dropZeros(head) + " × 10" + superscript.Replace(strconv.Itoa(n))
 	}
-	places := digits - 1 - int(math.Floor(math.Log10(size)))
-	if places > decimals && size >= math.Pow(10, -float64(decimals)) {
-		places = decimals
+	places := 0
+	if digits > 0 {
+		order := int(math.Floor(math.Log10(size)))
+		places = max(0, min(digits-1-order, max(decimals, 1-order)))
 	}
-	if places < 0 {
-		places = 0
-	}
-	s := strconv.FormatFloat(x, 'f', places, 64)
-	if strings.Contains(s, ".") {
-		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
-	}
+	s := dropZeros(strconv.FormatFloat(x, 'f', places, 64))
 	if s == "-0" {
 		return "0"
+	}
+	return s
+}
+
+var superscript = strings.NewReplacer("-", "⁻", "0", "⁰", "1", "¹", "2", "²", "3", "³", "4", "⁴", "5", "⁵", "6", "⁶", "7", "⁷", "8", "⁸", "9", "⁹")
+
+func dropZeros(s string) string {
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
 	}
 	return s
 }
@@ -94,7 +103,7 @@ func formatTime(seconds float64) string {
 	}
 	switch {
 	case seconds < 119.5:
-		return sign + FormatNumber(seconds, 3, 1) + " s"
+		return sign + FormatNumber(seconds, 3, 2) + " s"
 	case seconds < 3599.5:
 		whole := int(math.Round(seconds))
 		return sign + twoTerms(whole/60, "min", whole%60, "s")
@@ -102,7 +111,7 @@ func formatTime(seconds float64) string {
 		minutes := int(math.Round(seconds / 60))
 		return sign + twoTerms(minutes/60, "h", minutes%60, "min")
 	}
-	return sign + FormatNumber(seconds/86400, 3, 1) + " d"
+	return sign + FormatNumber(seconds/86400, 3, 1) + " days"
 }
 
 func twoTerms(a int, unitA string, b int, unitB string) string {

@@ -14,6 +14,8 @@ type Unit struct {
 	num, den float64
 	offset   float64
 	names    []string
+	// digits and decimals are how many the unit shows; zero for the kind's own.
+	digits, decimals int
 }
 
 func (u Unit) to(x float64) float64    { return (x + u.offset) * u.num / u.den }
@@ -59,18 +61,21 @@ func (k *Kind) unit(name string) (Unit, bool) {
 	if u, ok := k.byName[name]; ok {
 		return u, true
 	}
-	lower := strings.ToLower(name)
 	for _, u := range k.Units {
-		if strings.ToLower(u.Symbol) == lower {
-			return u, true
-		}
-		for _, n := range u.names {
-			if strings.ToLower(n) == lower {
+		for _, n := range append([]string{u.Symbol}, u.names...) {
+			if strings.EqualFold(n, name) && samePrefix(n, name) {
 				return u, true
 			}
 		}
 	}
 	return Unit{}, false
+}
+
+// samePrefix keeps milli and mega apart: mJ is not read as MJ, while MM is
+// still read as mm.
+func samePrefix(unit, typed string) bool {
+	prefixed := len(unit) > 1 && (unit[0] == 'm' || unit[0] == 'M') && unit[1] >= 'A' && unit[1] <= 'Z'
+	return !prefixed || unit[0] == typed[0]
 }
 
 func (k *Kind) mustUnit(name string) Unit {
@@ -87,6 +92,14 @@ func (k *Kind) Entry(s System) string {
 		return k.US
 	}
 	return k.Metric
+}
+
+// named is the name with its article.
+func (k *Kind) named() string {
+	if strings.ContainsRune("aeiou", rune(k.Name[0])) {
+		return "an " + k.Name
+	}
+	return "a " + k.Name
 }
 
 // accepted lists the unit symbols for a message: "mm, cm, m, in or ft".

@@ -6,7 +6,6 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
-	"unicode/utf8"
 )
 
 // maxText bounds what Parse looks at; nobody types a longer number.
@@ -32,11 +31,7 @@ func ParseKind(k *Kind, text string, system System, entry string) (float64, erro
 		entry = k.Entry(system)
 	}
 	if len(text) > maxText {
-		cut := maxText
-		for !utf8.RuneStart(text[cut]) {
-			cut--
-		}
-		return 0, refuse(k, text[:cut]+"…", "it is too long")
+		return 0, refuse(k, strings.ToValidUTF8(text[:maxText], "")+"…", "it is too long")
 	}
 	p := &parser{kind: k, text: text, rest: normalise(text), entry: entry}
 	return p.value()
@@ -52,11 +47,13 @@ func BareNumber(k *Kind, text string) bool {
 	return strings.TrimSpace(p.rest) == ""
 }
 
+// refuse quotes the text in curled marks: a straight one may be an inch.
 func refuse(k *Kind, text, why string) error {
-	if k.accepted() == "" {
-		return fmt.Errorf("%q cannot be read as a %s: %s; write a plain number", strings.TrimSpace(text), k.Name, why)
+	wanted := "a plain number"
+	if units := k.accepted(); units != "" {
+		wanted = "a number with " + units
 	}
-	return fmt.Errorf("%q cannot be read as a %s: %s; write a number with %s", strings.TrimSpace(text), k.Name, why, k.accepted())
+	return fmt.Errorf("“%s” cannot be read as %s: %s; write %s", strings.TrimSpace(text), k.named(), why, wanted)
 }
 
 var vulgar = strings.NewReplacer(
@@ -66,13 +63,10 @@ var vulgar = strings.NewReplacer(
 	"''", `"`, "\u00a0", " ", "\u202f", " ", "\u2009", " ", "µ", "μ",
 )
 
-// normalise folds the typographic variants of a typed number. The half sign
-// also stands in a unit (W·s½), where it must not become a fraction.
+// normalise folds the typographic variants of a typed number. A half sign in a
+// unit (W·s½) is a power, not a fraction.
 func normalise(text string) string {
-	if strings.Contains(text, "s½") {
-		return strings.TrimSpace(text)
-	}
-	return strings.TrimSpace(vulgar.Replace(text))
+	return strings.TrimSpace(vulgar.Replace(strings.ReplaceAll(text, "s½", "s^0.5")))
 }
 
 type parser struct {
@@ -84,7 +78,7 @@ type parser struct {
 
 func (p *parser) value() (float64, error) {
 	if p.rest == "" {
-		return 0, fmt.Errorf("a %s is wanted here", p.kind.Name)
+		return 0, fmt.Errorf("%s is wanted here", p.kind.named())
 	}
 	total, terms := 0.0, 0
 	negative := false
@@ -92,6 +86,10 @@ func (p *parser) value() (float64, error) {
 		x, err := p.number()
 		if err != nil {
 			return 0, refuse(p.kind, p.text, err.Error())
+		}
+		p.skipSpace()
+		if p.rest != "" && digit(p.rest[0]) {
+			return 0, refuse(p.kind, p.text, "two numbers stand side by side")
 		}
 		name := p.unitName()
 		var u Unit
@@ -105,7 +103,7 @@ func (p *parser) value() (float64, error) {
 			u, ok = p.kind.unit(name)
 		}
 		if !ok {
-			return 0, refuse(p.kind, p.text, fmt.Sprintf("%q is not a unit of it", name))
+			return 0, refuse(p.kind, p.text, fmt.Sprintf("“%s” is not a unit of it", name))
 		}
 		scale := u.num / u.den
 		switch {
@@ -196,7 +194,7 @@ func (p *parser) digits() string {
 	i := 0
 	for i < len(p.rest) {
 		c := p.rest[i]
-		if c >= '0' && c <= '9' || c == '.' || c == ',' {
+		if digit(c) || c == '.' || c == ',' {
 			i++
 			continue
 		}
@@ -205,9 +203,9 @@ func (p *parser) digits() string {
 			if j < len(p.rest) && (p.rest[j] == '-' || p.rest[j] == '+') {
 				j++
 			}
-			if j < len(p.rest) && p.rest[j] >= '0' && p.rest[j] <= '9' {
+			if j < len(p.rest) && digit(p.rest[j]) {
 				i = j + 1
-				for i < len(p.rest) && p.rest[i] >= '0' && p.rest[i] <= '9' {
+				for i < len(p.rest) && digit(p.rest[i]) {
 					i++
 				}
 			}
@@ -218,6 +216,8 @@ func (p *parser) digits() string {
 	p.rest = p.rest[i:]
 	return word
 }
+
+func digit(c byte) bool { return c >= '0' && c <= '9' }
 
 func whole(word string) bool {
 	return strings.IndexFunc(word, func(r rune) bool { return r < '0' || r > '9' }) < 0
@@ -270,15 +270,20 @@ func (p *parser) unitName() string {
 			end = i
 			break
 		}
+		if r == '-' && i+1 < len(s) && digit(s[i+1]) && p.known(s[:i]) { // 5'-3"
+			p.rest = s[i+1:]
+			return s[:i]
+		}
 	}
 	// The longest known name wins, so that 2in3 of nonsense is refused whole
 	// while mm2 and in^3 keep their figures.
-	if name := strings.TrimRight(strings.TrimSpace(s[:end]), "."); p.known(name) || end == len(s) {
-		p.rest = strings.TrimLeft(s[end:], " \t")
-		return strings.TrimRight(name, " .")
+	name := strings.TrimSpace(s[:end])
+	if short := strings.TrimRight(name, " ."); short != "" && p.known(short) {
+		name = short // "in." is "in"
+	} else {
+		name, end = strings.TrimSpace(s), len(s)
 	}
-	name := strings.TrimSpace(s)
-	p.rest = ""
+	p.rest = strings.TrimLeft(s[end:], " \t")
 	return name
 }
 
@@ -300,7 +305,7 @@ func termStart(s string, i int) bool {
 	// A letter before the digit: mm2, cm3, m2 and the like end in the figure.
 	rest := s[i:]
 	j := 0
-	for j < len(rest) && rest[j] >= '0' && rest[j] <= '9' {
+	for j < len(rest) && digit(rest[j]) {
 		j++
 	}
 	return strings.TrimSpace(rest[j:]) != "" && rest[j] != '/' && rest[j] != ')' && rest[j] != '*'

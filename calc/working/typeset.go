@@ -12,7 +12,7 @@ func (v Value) String() string {
 	return strings.TrimSpace(quantity.FormatNumber(v.Value, 4, 6) + " " + PrettyUnit(v.Unit))
 }
 
-var pretty = strings.NewReplacer("^0.5", "½", "^2", "²", "^3", "³", "*", "·", "degC", "°C", "degF", "°F", "deg", "°")
+var pretty = strings.NewReplacer("^0.5", "½", "^(1/3)", "⅓", "^2", "²", "^3", "³", "*", "·", "degC", "°C", "degF", "°F", "deg", "°")
 
 // PrettyUnit writes an ASCII unit as print does: "kg/m^3" as "kg/m³".
 func PrettyUnit(unit string) string {
@@ -111,7 +111,7 @@ func symbolNode(name string) node {
 // valueNode sets a number with its unit.
 func valueNode(text string) node {
 	num, unit, has := strings.Cut(text, " ")
-	if strings.HasPrefix(unit, "× 10^") {
+	if strings.HasPrefix(unit, "× 10") {
 		return node{name: "mn", text: text}
 	}
 	if !has {
