@@ -1,0 +1,32 @@
+// Plan files: readable JSON, named NAME.pour.json.
+import { title } from "./save.js";
+
+/** Hands a plan to the user as a file. */
+export function saveFile(doc) {
+  const url = URL.createObjectURL(new Blob([JSON.stringify({ format: 1, ...doc }, null, 2) + "\n"], { type: "application/json" }));
+  const link = document.createElement("a");
+  link.href = url;
+  link.download = fileName(title(doc));
+  document.body.append(link);
+  link.click();
+  link.remove();
+  setTimeout(() => URL.revokeObjectURL(url), 60_000); // some browsers read it late
+}
+
+const fileName = (title) => (title.toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, "-").replaceAll(/^-+|-+$/g, "").slice(0, 60) || "plan") + ".pour.json";
+
+/** Reads a plan file; throws an Error whose message can be shown. */
+export async function readFile(file) {
+  let doc;
+  try {
+    doc = JSON.parse(await file.text());
+  } catch {
+    throw new Error(`“${file.name}” is not a plan file: it cannot be read as JSON. Nothing was changed.`);
+  }
+  if (typeof doc !== "object" || doc === null || Array.isArray(doc)) {
+    throw new Error(`“${file.name}” is not a plan file: a plan is written between { and }. Nothing was changed.`);
+  }
+  return doc;
+}
+
+export const newest = 1; // the format that this page writes

@@ -1,0 +1,258 @@
+// Starts the page and does everything that is not drawing: it turns what the
+// user wants into actions on the store, and the store's changes into calls of
+// the engine and writes to the device.
+import { put, quantities, understood } from "../shared/document.js";
+import "./app.js";
+import { evidence, examples } from "./data.js";
+import { Engine } from "./engine.js";
+import { keepOffline } from "./engine-source.js";
+import { newest, readFile, saveFile } from "./files.js";
+import { keepPrefs, readPrefs, themeOf } from "./prefs.js";
+import { read, to } from "./route.js";
+import { copyTitle, Keeper, newId, title } from "./save.js";
+import { createStore, initial, readingKey } from "./store.js";
+
+const pause = 40; // ms that the answers wait for the next stroke
+
+const store = createStore({ ...initial, prefs: readPrefs(), route: read(location.hash) });
+const { dispatch } = store;
+const app = document.createElement("pw-app");
+const notice = (id, text) => dispatch({ type: "notice", notice: { id, text } });
+
+// ── What goes wrong without anybody having foreseen it ──
+addEventListener("error", (e) => e.error && notice("error", `Something on this page went wrong (${e.message}). What you entered is saved. If the page behaves oddly, load it again.`));
+addEventListener("unhandledrejection", (e) => notice("error", `Something on this page went wrong (${e.reason?.message ?? e.reason}). What you entered is saved. If the page behaves oddly, load it again.`));
+
+const engine = new Engine((state) => dispatch({ type: "engine", state }));
+
+const keeper = new Keeper(
+  (saving) => dispatch({ type: "saving", saving }),
+  (from, record) => {
+    notice("forked", `Another window has changed this plan meanwhile. Yours goes on as “${record.title}”; nothing was lost.`);
+    dispatch({ type: "renamed", from, id: record.id });
+    dispatch({ type: "edit", path: "title", value: record.title, done: true });
+    location.replace(location.href.replace(from, record.id));
+  },
+);
+
+// ── What the user wants ──
+const wants = {
+  prefs: ({ prefs }) => dispatch({ type: "prefs", prefs }),
+  edit: (detail) => dispatch(detail),
+  commit: async ({ path, field, text }) => {
+    const { units } = store.state.prefs;
+    const reply = field.sort === "quantity" && text.trim() ? await engine.call("read", { units }, { kind: field.kind, unit: field.unit, text }) : null;
+    if (store.state.open) dispatch({ type: "keep", path, text, keep: reply?.ok ? reply.keep : text });
+  },
+  "list-add": (detail) => dispatch(detail),
+  "list-remove": (detail) => dispatch(detail),
+  "list-copy": (detail) => dispatch(detail),
+  "list-move": (detail) => dispatch(detail),
+  hold: (detail) => dispatch(detail),
+  undo: () => dispatch({ type: "undo" }),
+  redo: () => dispatch({ type: "redo" }),
+  dismiss: ({ id }) => dispatch({ type: "dismiss", id }),
+  "show-working": ({ answer }) => {
+    const { open, route } = store.state;
+    location.replace(to.sheet(open.id, route.station, answer));
+  },
+  "new-plan": () => start({ format: newest, title: "" }),
+  "open-example": ({ at }) => start(structuredClone(examples[at].plan)),
+  "open-file": async ({ file }) => {
+    try {
+      const doc = await readFile(file);
+      if (Number(doc.format) > newest) notice("newer", `“${file.name}” was written by a newer Pourwright (format ${doc.format}). It opens as far as it is understood, and keeps the rest.`);
+      await start(doc);
+    } catch (error) {
+      notice("file", error.message);
+    }
+  },
+  "copy-plan": async ({ id }) => {
+    const record = await keeper.get(id);
+    if (!record) return;
+    await keeper.put(newId(), { ...record.doc, title: copyTitle(title(record.doc)) }, record.units);
+    await refresh();
+  },
+  "delete-plan": async ({ id }) => {
+    await keeper.remove(id);
+    await refresh();
+  },
+  "save-file": () => store.state.open && saveFile(store.state.open.doc),
+  "save-again": () => keep(store.state),
+  "engine-again": () => {
+    engine.again();
+    asked = null;
+    follow(store.state);
+  },
+  "take-update": async () => {
+    keeper.flush();
+    const registration = await navigator.serviceWorker.getRegistration();
+    navigator.serviceWorker.addEventListener("controllerchange", () => location.reload());
+    registration?.waiting?.postMessage("take over");
+  },
+};
+app.addEventListener("pw-want", ({ detail }) => wants[detail.type](detail));
+
+// ── Plans ──
+
+/** Opens a document as a new plan. Bare numbers in it are metric. */
+async function start(doc) {
+  const id = newId();
+  await calculatorsRead;
+  const settled = await settle(doc, "metric");
+  await keeper.put(id, settled, store.state.prefs.units);
+  location.hash = to.plan(id);
+}
+
+async function openPlan(id) {
+  const record = await keeper.get(id);
+  await calculatorsRead;
+  if (store.state.route.plan !== id) return;
+  if (!record) return dispatch({ type: "missing", id });
+  const doc = await settle(record.doc, record.units);
+  dispatch({ type: "open", id, doc, strange: understood(doc, planFields()).strange });
+}
+
+const planFields = () => store.state.calculators.find((c) => c.name === "plan").fields;
+
+/** Writes its unit behind every bare number, lest it change when the units do. */
+async function settle(doc, units) {
+  const listed = units === store.state.prefs.units ? store.state.calculators : (await engine.call("list", { units }, {})).calculators;
+  let out = doc;
+  for (const { path, field, text } of quantities(doc, listed.find((c) => c.name === "plan").fields)) {
+    if (/[^\d\s.,+\-/½¼¾⅓⅔⅛⅜⅝⅞]/.test(text)) continue;
+    const reply = await engine.call("read", { units }, { kind: field.kind, unit: field.unit, text });
+    if (reply.ok) out = put(out, path, reply.keep);
+  }
+  return out;
+}
+
+const refresh = async () => dispatch({ type: "plans", plans: await keeper.list() });
+
+// ── What follows from a change of state ──
+
+let was = store.state;
+let asked = null; // what the engine was last asked for
+let timer = 0;
+
+function follow(state) {
+  const before = was;
+  was = state;
+  app.data = { state, examples, evidence };
+  if (state.prefs !== before.prefs) {
+    keepPrefs(state.prefs);
+    wear(state.prefs.theme);
+    if (state.prefs.units !== before.prefs.units) readCalculators();
+  }
+  if (state.open && state.open.id === before.open?.id && state.open.doc !== before.open.doc) keep(state);
+  if (state.open && state.calculators) calculate(state);
+}
+
+const keep = ({ open, prefs }) => open && keeper.put(open.id, open.doc, prefs.units);
+
+// Asks for the answers a moment after the last change; a reply that comes too
+// late for what is now in hand is dropped.
+function calculate(state) {
+  const question = [state.open.id, state.open.rev, state.prefs.units, state.working, state.calculators].join();
+  if (asked && asked.question === question && asked.calculators === state.calculators) return;
+  const first = !asked || asked.id !== state.open.id || !state.reply;
+  asked = { question, id: state.open.id, calculators: state.calculators };
+  const mine = asked;
+  clearTimeout(timer);
+  timer = setTimeout(async () => {
+    const { open, prefs, working } = store.state;
+    if (!open || asked !== mine) return;
+    const reply = await engine.call("plan", { units: prefs.units, working }, understood(open.doc, planFields()).known, "plan");
+    if (!reply || asked !== mine || store.state.open?.id !== mine.id) return;
+    dispatch({ type: "reply", reply });
+    readTexts();
+  }, first ? 0 : pause);
+}
+
+// Asks how the texts of the open sheet are read, so that "16 1/2 in" can show
+// what it comes to.
+async function readTexts() {
+  const { open, route, prefs, readings } = store.state;
+  const field = planFields().find((f) => f.key === route.station);
+  if (!field || !open) return;
+  const fresh = {};
+  for (const q of quantities(open.doc[field.key], field.fields)) {
+    const key = readingKey(prefs.units, q.field, q.text);
+    if (key in readings || key in fresh) continue;
+    const reply = await engine.call("read", { units: prefs.units }, { kind: q.field.kind, unit: q.field.unit, text: q.text });
+    fresh[key] = reply.ok ? reply.shown : "";
+  }
+  if (Object.keys(fresh).length > 0) dispatch({ type: "reading", readings: fresh });
+}
+
+let calculatorsRead = readCalculators();
+
+function readCalculators() {
+  const { units } = store.state.prefs;
+  return (calculatorsRead = engine.call("list", { units }, {}).then((reply) => {
+    if (reply.ok && units === store.state.prefs.units) dispatch({ type: "calculators", calculators: reply.calculators });
+  }));
+}
+
+// ── Address, theme, keys, coming and going ──
+
+function wear(theme) {
+  document.documentElement.dataset.theme = themeOf(theme);
+}
+for (const query of ["(prefers-color-scheme: dark)", "(prefers-contrast: more)"]) matchMedia(query).addEventListener("change", () => wear(store.state.prefs.theme));
+
+async function go() {
+  const route = read(location.hash);
+  dispatch({ type: "route", route });
+  if (route.view !== "plan") {
+    if (store.state.open) dispatch({ type: "close" });
+    asked = null;
+    await keeperOpen;
+    await refresh();
+  } else if (store.state.open?.id !== route.plan) {
+    if (store.state.open) dispatch({ type: "close" });
+    asked = null;
+    await keeperOpen;
+    await openPlan(route.plan);
+  } else {
+    readTexts();
+  }
+}
+addEventListener("hashchange", go);
+
+addEventListener("keydown", (e) => {
+  if (!(e.ctrlKey || e.metaKey) || e.altKey || !store.state.open) return;
+  const key = e.key.toLowerCase();
+  if (key === "s") {
+    e.preventDefault();
+    wants["save-file"]();
+  } else if (key === "z" && !e.target.closest?.("input, textarea")) {
+    e.preventDefault();
+    dispatch({ type: e.shiftKey ? "redo" : "undo" });
+  }
+});
+
+addEventListener("pagehide", () => keeper.flush());
+document.addEventListener("visibilitychange", () => document.visibilityState === "hidden" && keeper.flush());
+
+wear(store.state.prefs.theme);
+store.subscribe(follow);
+document.body.append(app);
+app.data = { state: store.state, examples, evidence };
+const keeperOpen = keeper.open();
+go();
+
+// After the first paint, so that keeping the page costs nobody time.
+requestAnimationFrame(() =>
+  setTimeout(async () => {
+    try {
+      const registration = await keepOffline();
+      if (!registration) return;
+      const waits = () => registration.waiting && navigator.serviceWorker.controller && dispatch({ type: "update" });
+      waits();
+      registration.addEventListener("updatefound", () => registration.installing?.addEventListener("statechange", waits));
+    } catch {
+      // A host without https: the page works, but has to be fetched each time.
+    }
+  }),
+);

@@ -1,0 +1,24 @@
+// Where in the site the user is, as the part of the address behind "#":
+//
+//	#/                              start
+//	#/settings, #/sources
+//	#/plan/ID                       the mould
+//	#/plan/ID/handling, …/print     safe handling, pour sheet
+//	#/plan/ID/sheet/STATION/ANSWER  a sheet, with one answer's working open
+
+export function read(hash) {
+  const [view, plan, page, station, answer] = hash.replace(/^#?\/?/, "").split("/").map(decodeURIComponent);
+  if (view === "settings" || view === "sources") return { view };
+  if (view !== "plan" || !plan) return { view: "start" };
+  if (page === "handling" || page === "print") return { view: "plan", plan, page };
+  if (page === "sheet" && station) return { view: "plan", plan, page: "mould", station, answer };
+  return { view: "plan", plan, page: "mould" };
+}
+
+export const to = {
+  start: () => "#/",
+  settings: () => "#/settings",
+  sources: () => "#/sources",
+  plan: (id, page) => `#/plan/${encodeURIComponent(id)}` + (page && page !== "mould" ? "/" + page : ""),
+  sheet: (id, station, answer) => `#/plan/${encodeURIComponent(id)}/sheet/${encodeURIComponent(station)}` + (answer ? "/" + encodeURIComponent(answer) : ""),
+};

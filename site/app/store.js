@@ -1,0 +1,136 @@
+// The one store. All that the page shows follows from its state; the state
+// changes only by actions through the pure reducers below.
+import { get, put, textOf } from "../shared/document.js";
+
+const deepest = 300; // changes that can be taken back
+
+/** @typedef {{type: string}} Action and whatever its reducer reads */
+
+export const initial = {
+  route: { view: "start" },
+  prefs: { units: "metric", theme: "" }, // theme "": as the device says
+  calculators: null, // the door's list, in prefs.units
+  engine: "starting", // ready, failed
+  plans: null, // the saved plans, newest first; null while they are being read
+  open: null, // the plan in hand, see "open"
+  reply: null, // the engine's answer to it, never of an older units or plan
+  broken: "", // the engine's third reply: our own bug
+  working: false, // whether the steps are wanted
+  readings: {}, // how typed texts are read, by readingKey
+  saving: { state: "saved" }, // saving, kept (in the smaller store), failed
+  missing: "", // the plan that was asked for and is not on this device
+  notices: [],
+  update: false, // a new release of the page waits
+};
+
+export const readingKey = (units, field, text) => [units, field.kind, field.unit, text].join("|");
+
+const reducers = {
+  route: (s, { route }) => ({
+    ...s,
+    route,
+    working: Boolean(route.answer) || (s.working && s.route.station === route.station && s.route.plan === route.plan),
+  }),
+  prefs: (s, { prefs }) => ({ ...s, prefs: { ...s.prefs, ...prefs } }),
+  calculators: (s, { calculators }) => ({ ...s, calculators }),
+  engine: (s, { state }) => ({ ...s, engine: state }),
+  plans: (s, { plans }) => ({ ...s, plans }),
+  open: (s, { id, doc, strange }) => ({ ...s, open: { id, doc, strange, past: [], future: [], typing: null, rev: 0 }, reply: null, broken: "" }),
+  missing: (s, { id }) => ({ ...s, missing: id }),
+  close: (s) => ({ ...s, open: null, reply: null, broken: "", working: false }),
+  renamed: (s, { from, id }) => (s.open?.id === from ? { ...s, open: { ...s.open, id } } : s),
+  reply: (s, { reply }) => (reply.broken ? { ...s, broken: reply.broken } : { ...s, reply, broken: "" }),
+  working: (s) => ({ ...s, working: true }),
+  reading: (s, { readings }) => ({ ...s, readings: { ...s.readings, ...readings } }),
+  saving: (s, { saving }) => ({ ...s, saving }),
+  notice: (s, { notice }) => ({ ...s, notices: [...s.notices.filter((n) => n.id !== notice.id), notice] }),
+  dismiss: (s, { id }) => ({ ...s, notices: s.notices.filter((n) => n.id !== id) }),
+  update: (s) => ({ ...s, update: true }),
+
+  // Strokes in one field are one change to take back, until the field is left.
+  edit: (s, { path, value, done }) => {
+    const doc = put(s.open.doc, path, value === "" ? undefined : value);
+    const goesOn = s.open.typing === path;
+    if (textOf(get(s.open.doc, path)) === textOf(value) && typeof value !== "boolean") {
+      return done ? { ...s, open: { ...s.open, typing: null } } : s;
+    }
+    return changed(s, doc, { push: !goesOn, typing: done ? null : path });
+  },
+  // What the engine says to keep of a typed text: its unit with it. Dropped if
+  // the field has changed since.
+  keep: (s, { path, text, keep }) => {
+    const open = s.open.typing === path ? { ...s.open, typing: null } : s.open;
+    if (textOf(get(open.doc, path)) !== text || keep === text) return { ...s, open };
+    return changed({ ...s, open }, put(open.doc, path, keep), { push: false, typing: null });
+  },
+
+  "list-add": (s, { path }) => list(s, path, (items) => [...items, {}]),
+  "list-remove": (s, { path, at }) => list(s, path, (items) => items.toSpliced(at, 1)),
+  "list-copy": (s, { path, at }) => list(s, path, (items) => items.toSpliced(at + 1, 0, structuredClone(items[at]))),
+  "list-move": (s, { path, at, to }) => list(s, path, (items) => items.toSpliced(at, 1).toSpliced(to, 0, items[at])),
+
+  // A hold point is answered in the plan, under its code.
+  hold: (s, { code, change, done }) => {
+    const answers = s.open.doc.handling?.answers ?? [];
+    const known = answers.findIndex((a) => a.code === code);
+    const at = known < 0 ? answers.length : known;
+    const typing = `handling.answers[${at}].` + Object.keys(change)[0];
+    const doc = put(s.open.doc, `handling.answers[${at}]`, { code, ...answers[known], ...change });
+    return changed(s, doc, { push: s.open.typing !== typing, typing: done ? null : typing });
+  },
+
+  undo: (s) => {
+    const { past, future, doc } = s.open;
+    if (past.length === 0) return s;
+    return turned(s, past.at(-1), past.slice(0, -1), [doc, ...future]);
+  },
+  redo: (s) => {
+    const { past, future, doc } = s.open;
+    if (future.length === 0) return s;
+    return turned(s, future[0], [...past, doc], future.slice(1));
+  },
+};
+
+function changed(s, doc, { push, typing }) {
+  const past = push ? [...s.open.past, s.open.doc].slice(-deepest) : s.open.past;
+  return { ...s, open: { ...s.open, doc, past, future: [], typing, rev: s.open.rev + 1 } };
+}
+
+const turned = (s, doc, past, future) => ({ ...s, open: { ...s.open, doc, past, future, typing: null, rev: s.open.rev + 1 } });
+
+function list(s, path, change) {
+  const items = get(s.open.doc, path);
+  return changed(s, put(s.open.doc, path, change(Array.isArray(items) ? items : [])), { push: true, typing: null });
+}
+
+/** @param {Action} action */
+export function reduce(state, action) {
+  const reducer = reducers[action.type];
+  if (!reducer) throw new Error(`there is no action "${action.type}"`);
+  return reducer(state, action);
+}
+
+/** A store: its state, a way to change it, and a call after each round of changes. */
+export function createStore(state = initial) {
+  let told = false;
+  const listeners = [];
+  return {
+    get state() {
+      return state;
+    },
+    dispatch(action) {
+      const next = reduce(state, action);
+      if (next === state) return;
+      state = next;
+      if (told) return;
+      told = true;
+      queueMicrotask(() => {
+        told = false;
+        for (const listener of listeners) listener(state);
+      });
+    },
+    subscribe(listener) {
+      listeners.push(listener);
+    },
+  };
+}

@@ -1,0 +1,41 @@
+// The plan as a whole, shown while no sheet is open: its title and note, what
+// wants attention with the worst first, and what in its file nobody understood.
+import { h } from "../../shared/draw.js";
+import { Element } from "../../shared/element.js";
+import { finding } from "../../shared/finding.js";
+import { form } from "../../shared/form-view.js";
+import { to } from "../../app/route.js";
+
+/** Data: {plan (id), doc, fields (of the plan itself), strange, reply, about}. */
+export class Overview extends Element {
+  view({ plan, doc, fields, strange, reply, about }) {
+    const own = fields.filter((f) => f.sort !== "group" && f.key !== "format");
+    const begun = reply?.stations.some((s) => s.state !== "blank");
+    const needy = reply?.stations.filter((s) => s.needs.length > 0 && s.state !== "blank") ?? [];
+    const faulty = reply?.stations.filter((s) => s.faults.length > 0) ?? [];
+    return [
+      h("header", { class: "sheet-head" }, h("h2", { class: "sheet-title", tabindex: "-1" }, "The plan")),
+      reply && !begun && h("p", { key: "begin", class: "sheet-about" }, "Touch a part of the drawing, or a line of the list, to open its sheet. The metal is a good place to begin: most of the rest follows from it."),
+      form(own, doc, "", about),
+      h(
+        "section",
+        { key: "findings", class: "sheet-part" },
+        h("h3", null, "What wants attention"),
+        faulty.map((s) => h("p", { key: "fault " + s.key, class: "attention" }, h("a", { href: to.sheet(plan, s.key) }, s.title), s.faults.length === 1 ? " has an entry to put right." : ` has ${s.faults.length} entries to put right.`)),
+        (reply?.findings ?? []).map((f) => finding(f, h("p", { class: "finding-way" }, h("a", { href: to.sheet(plan, f.station) }, "Open " + (about.titles[f.station] ?? f.station))))),
+        needy.map((s) => h("p", { key: "needs " + s.key, class: "attention" }, h("a", { href: to.sheet(plan, s.key) }, s.title), " still wants: " + s.needs.map((n) => n.label.toLowerCase()).join(", ") + ".")),
+        reply && reply.findings.length === 0 && needy.length === 0 && faulty.length === 0 && h("p", { key: "none", class: "quiet" }, begun ? "Nothing so far. That covers what you have filled in, and no more." : "Nothing yet."),
+      ),
+      strange.length > 0 &&
+        h(
+          "section",
+          { key: "strange", class: "sheet-part" },
+          h("h3", null, "Not understood"),
+          h("p", null, "These entries of the file are not known here. They count for nothing in the sums; they are kept, and go back into the file when you save it."),
+          h("ul", { class: "strange" }, strange.map((path) => h("li", null, h("code", null, path)))),
+        ),
+    ];
+  }
+}
+
+customElements.define("pw-overview", Overview);

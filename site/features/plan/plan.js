@@ -1,0 +1,95 @@
+// One plan: the bar, the pour card, and below them the mould with the open
+// sheet, the safe-handling list, or the pour sheet.
+import { h } from "../../shared/draw.js";
+import { Element } from "../../shared/element.js";
+import { understood } from "../../shared/document.js";
+import { caution } from "../../shared/words.js";
+import { title } from "../../app/save.js";
+import { to } from "../../app/route.js";
+import { about } from "../sheet/about.js";
+import { bar } from "../bar/bar.js";
+import "../card/card.js";
+import "../handling/handling.js";
+import "../mould/drawing.js";
+import "../mould/parts-list.js";
+import "../print/pour-sheet.js";
+import "../sheet/sheet.js";
+import "./overview.js";
+
+/** Data: {state}. */
+export class Plan extends Element {
+  #standing = ""; // the sheet that was open when last drawn
+
+  view({ state }) {
+    const { open, reply, route, calculators } = state;
+    const fields = calculators.find((c) => c.name === "plan").fields;
+    const known = about(state);
+    const page = route.page;
+    return [
+      bar(state),
+      reply && h("pw-pour-card", { key: "card", class: "pour-card", ".data": { plan: open.id, card: reply.card } }),
+      page === "handling" && h("main", { key: "handling", class: "page" }, h("pw-handling", { ".data": { state, about: known, fields } })),
+      page === "print" && h("main", { key: "print", class: "page" }, h("pw-pour-sheet", { ".data": { state, fields } })),
+      page === "mould" && this.mould(state, fields, known),
+      page === "mould" && h("div", { key: "paper", class: "only-print" }, this.printing && h("pw-pour-sheet", { ".data": { state, fields } })),
+    ];
+  }
+
+  mould({ open, reply, route }, fields, known) {
+    const field = fields.find((f) => f.sort === "group" && f.key === route.station);
+    return h(
+      "main",
+      { key: "mould", class: "bench" },
+      h(
+        "section",
+        { class: "bench-mould", "aria-labelledby": "plan-title" },
+        h("h1", { class: "plan-title", id: "plan-title", tabindex: "-1" }, title(open.doc)),
+        reply ? h("pw-mould-drawing", { class: "drawing", ".data": { plan: open.id, drawing: reply.drawing, open: route.station } }) : h("div", { class: "drawing drawing-wait" }),
+        reply && h("nav", { class: "parts-place", "aria-label": "Parts" }, h("pw-parts-list", { ".data": { plan: open.id, stations: reply.stations, parts: reply.drawing.parts, open: route.station } })),
+        h("p", { class: "caution" }, caution),
+      ),
+      h(
+        "section",
+        { class: "bench-sheet", "aria-label": "Sheet" },
+        field
+          ? h("pw-sheet", {
+              key: field.key,
+              class: "sheet",
+              "data-sheet": field.key,
+              ".data": { plan: open.id, station: reply?.stations.find((s) => s.key === field.key) ?? null, field, group: open.doc[field.key], about: known, answer: route.answer },
+            })
+          : h("pw-overview", { key: "overview", class: "sheet", "data-sheet": "plan", ".data": { plan: open.id, doc: open.doc, fields, strange: strangeOf(open.doc, fields), reply, about: known } }),
+      ),
+    );
+  }
+
+  entered() {
+    // Printing from the mould prints the pour sheet.
+    this.listen(window, "beforeprint", () => this.paper(true));
+    this.listen(window, "afterprint", () => this.paper(false));
+  }
+
+  paper(on) {
+    this.printing = on;
+    this.draw();
+  }
+
+  // A sheet that has just been opened takes the focus, and in a stacked
+  // layout comes into view.
+  drawn() {
+    const { route } = this.data.state;
+    const now = route.page === "mould" ? (route.station ?? "") : route.page;
+    if (now === this.#standing) return;
+    const first = this.#standing === "" && now === "";
+    this.#standing = now;
+    if (first) return;
+    const heading = now === "" ? this.querySelector("h1") : this.querySelector(route.page === "mould" ? ".sheet-title" : "main h1");
+    heading?.focus({ preventScroll: true });
+    (now === "" ? this : this.querySelector(".bench-sheet") ?? this).scrollIntoView({ block: "start" });
+    this.querySelector(".bench-sheet")?.scrollTo(0, 0);
+  }
+}
+
+const strangeOf = (doc, fields) => understood(doc, fields).strange;
+
+customElements.define("pw-plan", Plan);

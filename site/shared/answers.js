@@ -1,0 +1,92 @@
+// The answers of a station: figures on lines, groups and lists of figures,
+// curves. Touching a figure folds its working out below it.
+import { h } from "./draw.js";
+import { Element, idOf } from "./element.js";
+import { heading } from "./words.js";
+import "./chart.js";
+import "./working.js";
+
+export const isLeaf = (node) => typeof node?.text === "string" && (typeof node.label === "string" || "step" in node || "si" in node || Object.keys(node).every((k) => ["text", "value", "hint", "unknown"].includes(k)));
+const isSeries = (node) => Array.isArray(node?.points);
+
+/** Every figure in a tree of answers, as [path, leaf, trail of headings]. */
+export function leaves(node, path = "", trail = []) {
+  return Object.entries(node ?? {}).flatMap(([key, value]) => {
+    const here = path ? `${path}.${key}` : key;
+    if (isSeries(value)) return [];
+    if (Array.isArray(value)) return value.flatMap((item, i) => (isLeaf(item) ? [[`${here}[${i}]`, item, trail]] : isSeries(item) ? [] : leaves(item, `${here}[${i}]`, [...trail, `${heading(key)} ${i + 1}`])));
+    if (isLeaf(value)) return [[here, value, trail]];
+    return typeof value === "object" && value !== null ? leaves(value, here, [...trail, heading(key)]) : [];
+  });
+}
+
+/** Data: {answers, steps, open (path of the answer that is unfolded), station}. */
+export class Answers extends Element {
+  view({ answers }) {
+    return this.group(answers, "");
+  }
+
+  group(node, path) {
+    const entries = Object.entries(node).map(([key, value]) => [key, value, path ? `${path}.${key}` : key]);
+    const lines = entries.filter(([, v]) => isLeaf(v));
+    const rest = entries.filter(([, v]) => !isLeaf(v));
+    return [
+      lines.length > 0 && h("div", { key: "lines", class: "answer-lines" }, lines.map(([, leaf, at]) => this.line(leaf, at))),
+      rest.map(([key, value, at]) => this.block(key, value, at)),
+    ];
+  }
+
+  block(key, value, at) {
+    if (isSeries(value)) return h("pw-chart", { key, ".data": { curves: value.points.length ? [value] : [] } });
+    if (Array.isArray(value)) {
+      if (value.length === 0) return null;
+      if (isSeries(value[0])) return h("pw-chart", { key, ".data": { curves: value } });
+      if (isLeaf(value[0])) return h("section", { key, class: "answer-block" }, h("h4", null, value[0].label ?? heading(key)), h("ul", { class: "answer-words" }, value.map((leaf) => h("li", null, leaf.text))));
+      return h(
+        "section",
+        { key, class: "answer-block" },
+        h("h4", null, heading(key)),
+        h("ol", { class: "answer-items" }, value.map((item, i) => this.item(item, `${at}[${i}]`, i))),
+      );
+    }
+    if (typeof value !== "object" || value === null) return null;
+    return h("section", { key, class: "answer-block" }, h("h4", null, heading(key)), this.group(value, at));
+  }
+
+  item(node, at, i) {
+    const own = Object.entries(node).filter(([, v]) => isLeaf(v));
+    const named = own.find(([, v]) => !("si" in v) && !("value" in v) && v.text);
+    const deeper = Object.fromEntries(Object.entries(node).filter(([, v]) => !isLeaf(v)));
+    const open = own.find(([key]) => `${at}.${key}` === this.data.open);
+    return h(
+      "li",
+      { class: "answer-item" },
+      h("p", { class: "answer-item-name" }, h("span", { class: "list-number" }, String(i + 1)), named?.[1].text),
+      h("div", { class: "answer-cells" }, own.filter((e) => e !== named).map(([key, leaf]) => this.line(leaf, `${at}.${key}`, true))),
+      open && this.working(open[1], `${at}.${open[0]}`),
+      Object.keys(deeper).length > 0 && this.group(deeper, at),
+    );
+  }
+
+  line(leaf, at, cell) {
+    const open = this.data.open === at;
+    const canOpen = Number.isInteger(leaf.step);
+    const body = [h("span", { class: "answer-label" }, leaf.label ?? ""), h("span", { class: leaf.unknown ? "answer-text answer-unknown" : "answer-text" }, leaf.text)];
+    const long = !canOpen && !("si" in leaf) && leaf.text.length > (cell ? 20 : 40);
+    return h(
+      "div",
+      { key: at, class: ["answer", cell && "answer-cell", long && "answer-long"].filter(Boolean).join(" "), "data-answer": at },
+      canOpen
+        ? h("button", { type: "button", class: "answer-line answer-button", id: idOf(`${this.data.station}.${at}`, "-answer"), "aria-expanded": String(open), onclick: () => this.want("show-working", { answer: open ? "" : at }) }, body, h("span", { class: "answer-how", "aria-hidden": "true" }, open ? "−" : "+"))
+        : h("div", { class: "answer-line" }, body),
+      leaf.hint && h("p", { class: "answer-hint" }, leaf.hint),
+      open && !cell && this.working(leaf, at),
+    );
+  }
+
+  working(leaf, at) {
+    return h("pw-working", { key: "working " + at, class: "working", ".data": { steps: this.data.steps, step: leaf.step } });
+  }
+}
+
+customElements.define("pw-answers", Answers);

@@ -1,0 +1,38 @@
+// What stands round the input of every field: its label, the unit, what is
+// wrong with it, where to get the value, and the findings that name it.
+import { h } from "./draw.js";
+import { idOf } from "./element.js";
+import { finding } from "./finding.js";
+
+/** The ids that describe a field to a screen reader, in the order they stand. */
+export function describedBy({ path, field, fault, findings }) {
+  const ids = [];
+  if (fault) ids.push(idOf(path, "-fault"));
+  if (field.hint || field.min || field.max) ids.push(idOf(path, "-hint"));
+  if (findings?.length) ids.push(idOf(path, "-findings"));
+  return ids.join(" ") || undefined;
+}
+
+/** The name of a field and, to its right, the unit that a bare number is taken in. */
+export const label = ({ path, field }, unit) =>
+  h("div", { class: "field-head" }, h("label", { for: idOf(path), class: "field-label" }, field.label), unit && h("span", { class: "field-unit" }, unit));
+
+/** What goes below the input. extra stands first: how it was read, or where a blank gets its value. */
+export function below({ path, field, fault, need, findings }, extra) {
+  const range =
+    field.min && field.max ? `${field.min} to ${field.max}.` : field.min ? `${field.min} or more.` : field.max ? `Up to ${field.max}.` : "";
+  const hint = [field.hint && sentence(field.hint), field.sort !== "list" && range].filter(Boolean).join(" ");
+  return [
+    fault && h("p", { key: "fault", class: "field-fault", id: idOf(path, "-fault") }, faultText(fault)),
+    need && !fault && h("p", { key: "need", class: "field-need" }, "Still wanted."),
+    extra,
+    hint && h("p", { key: "hint", class: "field-hint", id: idOf(path, "-hint") }, hint),
+    findings?.length > 0 && h("div", { key: "findings", class: "field-findings", id: idOf(path, "-findings") }, findings.map((f) => finding(f))),
+  ];
+}
+
+const sentence = (text) => (/[.?]$/.test(text) ? text : text + ".");
+
+/** Names the field, what stands there and what is allowed. */
+export const faultText = (fault) =>
+  fault.value && !fault.text.includes(fault.value) ? `${fault.label}: “${fault.value}”. ${fault.text}` : `${fault.label}: ${fault.text}`;
