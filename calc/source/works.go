@@ -49,5 +49,6 @@ var (
 	DOEMelt    = &Work{"US Department of Energy", "Advanced Melting Technologies", 2005}
 	Brown      = &Work{"J. R. Brown (ed.)", "Foseco Ferrous Foundryman's Handbook, 11th ed.", 2000}
 	DeGarmo    = &Work{"E. P. DeGarmo, J. T. Black and R. A. Kohser", "Materials and Processes in Manufacturing", 0}
+	Kell       = &Work{"G. S. Kell", "Density, thermal expansivity and compressibility of liquid water, J. Chem. Eng. Data 20", 1975}
 	SFPE       = &Work{"SFPE", "Handbook of Fire Protection Engineering", 0}
 )
