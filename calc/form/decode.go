@@ -5,8 +5,10 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"maps"
 	"math"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -16,9 +18,10 @@ import (
 
 // Decode reads JSON into an input struct. Quantities are text with a unit, or
 // a bare number taken in the field's entry unit under the system. A value that
-// cannot be read leaves its field not given and is named among the faults; the
-// rest is read all the same. Unknown names are faults too. Call Ready next:
-// Decode checks no ranges and fills no defaults.
+// cannot be read leaves its field not given and is named among the faults,
+// unless the field does not count; the rest is read all the same. Unknown
+// names are faults too. Call Ready next: Decode checks no ranges and fills no
+// defaults.
 func Decode[T any](data []byte, system quantity.System) (T, Faults) {
 	var in T
 	var tree any
@@ -37,19 +40,22 @@ func Decode[T any](data []byte, system quantity.System) (T, Faults) {
 }
 
 // Merge joins the faults of Decode with those of Ready: a field that could not
-// be read is not also called missing.
+// be read, or that is part of one, is not also called missing.
 func Merge(decoded, ready Faults) Faults {
-	bad := map[string]bool{}
-	for _, f := range decoded {
-		bad[f.Field] = true
-	}
 	out := append(Faults{}, decoded...)
 	for _, f := range ready {
-		if !bad[f.Field] {
+		unread := slices.ContainsFunc(decoded, func(d Fault) bool { return within(f.Field, d.Field) })
+		if !unread {
 			out = append(out, f)
 		}
 	}
 	return out
+}
+
+// within reports whether a field's path is, or lies below, another.
+func within(path, above string) bool {
+	rest, ok := strings.CutPrefix(path, above)
+	return ok && (rest == "" || above == "" || rest[0] == '.' || rest[0] == '[')
 }
 
 type reader struct {
@@ -76,7 +82,15 @@ func (r *reader) group(v reflect.Value, s *schema, tree any, path, label string)
 			r.field(v.Field(f.index), f, sub, join(path, f.key))
 		}
 	}
-	for key := range object {
+	// What stands in a field that does not count, and so is not on the screen,
+	// is no fault.
+	for i := range s.fields {
+		if f := &s.fields[i]; !counts(v, s, f) {
+			here := join(path, f.key)
+			r.faults = slices.DeleteFunc(r.faults, func(x Fault) bool { return within(x.Field, here) })
+		}
+	}
+	for _, key := range slices.Sorted(maps.Keys(object)) {
 		if s.byKey[key] == nil {
 			r.fault(join(path, key), key, "", working.Say("there is no field of this name"))
 		}
@@ -150,13 +164,13 @@ func (r *reader) leaf(v reflect.Value, f *field, tree any) working.Text {
 		}
 		v.SetFloat(si)
 	case Count:
-		text := strings.TrimSpace(fmt.Sprint(tree))
+		text := strings.TrimSpace(short(tree))
 		n, err := strconv.ParseFloat(text, 64)
 		if err != nil || n != math.Trunc(n) || math.Abs(n) > 1e6 {
-			return working.Say("%q is not a whole number", text)
+			return working.Say("“%v” is not a whole number", text)
 		}
 		if n == 0 && !f.opt {
-			return working.Say("0 is out of range; it must lie %v", countRange(f))
+			return working.Say("0 is not allowed here; it must %v", countRange(f))
 		}
 		v.SetInt(int64(n))
 	case Tick:
@@ -165,7 +179,7 @@ func (r *reader) leaf(v reflect.Value, f *field, tree any) working.Text {
 			v.SetBool(t)
 		case string:
 			if t != "yes" && t != "no" {
-				return working.Say("%q is neither yes nor no", t)
+				return working.Say("“%v” is neither yes nor no", t)
 			}
 			v.SetBool(t == "yes")
 		default:
@@ -188,10 +202,18 @@ func aboveZero(f *field) working.Text {
 	return working.Say("not be zero")
 }
 
+// short is what stands in a field, as a fault shows it.
 func short(tree any) string {
-	s := fmt.Sprint(tree)
-	if r := []rune(s); len(r) > 60 {
+	text, ok := tree.(string)
+	if !ok {
+		b, err := json.Marshal(tree)
+		if err != nil {
+			panic(err) // it came from JSON
+		}
+		text = string(b)
+	}
+	if r := []rune(text); len(r) > 60 {
 		return string(r[:60]) + "…"
 	}
-	return s
+	return text
 }

@@ -44,7 +44,7 @@ func Describe(t reflect.Type, system quantity.System) []Field {
 	out := make([]Field, 0, len(s.fields))
 	for i := range s.fields {
 		f := &s.fields[i]
-		d := Field{Key: f.key, Sort: f.sort, Label: f.label, Hint: f.hint, Part: f.part, Link: f.link, Default: f.def, Optional: f.opt || f.sort == Words && !f.need || f.sort == Tick}
+		d := Field{Key: f.key, Sort: f.sort, Label: f.label, Hint: f.hint, Part: f.part, Link: f.link, Default: f.def, Optional: f.opt || f.sort == Words && !f.need || f.sort == Tick || f.sort == List && f.min == nil}
 		for _, c := range f.choices {
 			d.Choices = append(d.Choices, Option(c))
 		}

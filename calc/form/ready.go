@@ -109,7 +109,7 @@ func check(v reflect.Value, f *field, path string, faults *Faults) {
 			return
 		}
 		if f.min != nil && n < *f.min || f.max != nil && n > *f.max {
-			add(strconv.Itoa(int(n)), working.Say("%v is out of range; it must lie %v", strconv.Itoa(int(n)), countRange(f)), false)
+			add(strconv.Itoa(int(n)), working.Say("%v is out of range; it must %v", int(n), countRange(f)), false)
 		}
 	case Choice:
 		if v.String() == "" && !f.opt {
@@ -121,7 +121,7 @@ func check(v reflect.Value, f *field, path string, faults *Faults) {
 				return
 			}
 		}
-		add(v.String(), working.Say("%q is not one of the choices: %v", v.String(), choiceList(f)), false)
+		add(v.String(), working.Say("“%v” is not one of the choices: %v", v.String(), choiceList(f)), false)
 	case Words:
 		if v.String() == "" && f.need {
 			add("", working.Say("not filled in yet"), true)
@@ -166,33 +166,47 @@ func checkQuantity(v reflect.Value, f *field, add func(string, working.Text, boo
 		add("", working.Say("this is not a finite number"), false)
 		return
 	}
-	low, high := f.min == nil || x >= *f.min, f.max == nil || x <= *f.max
-	if low && high {
-		return
+	for _, bound := range []struct {
+		at      *float64
+		outside bool
+	}{{f.min, f.min != nil && x < *f.min}, {f.max, f.max != nil && x > *f.max}} {
+		if bound.outside {
+			add(quantity.Text(q), working.Say("%v is out of range; it must %v", apart(q, quantity.Value(f.kind, *bound.at)), rangeText(f)), false)
+		}
 	}
-	add(quantity.Text(q), working.Say("%v is out of range; it must %v", q, rangeText(f)), false)
+}
+
+// apart is q to be shown beside a bound that it misses: in full where rounding
+// would make the two look alike.
+func apart(q, bound quantity.Any) any {
+	for _, system := range []quantity.System{quantity.Metric, quantity.US} {
+		if quantity.Format(q, system) == quantity.Format(bound, system) {
+			return quantity.Text(q)
+		}
+	}
+	return q
 }
 
 func rangeText(f *field) working.Text {
-	switch {
-	case f.min != nil && f.max != nil:
-		return working.Say("lie between %v and %v", quantity.Value(f.kind, *f.min), quantity.Value(f.kind, *f.max))
-	case f.min != nil:
-		return working.Say("be at least %v", quantity.Value(f.kind, *f.min))
-	default:
-		return working.Say("be at most %v", quantity.Value(f.kind, *f.max))
-	}
+	return between(f, func(v float64) any { return quantity.Value(f.kind, v) })
 }
 
-func countRange(f *field) string {
-	switch {
-	case f.min != nil && f.max != nil:
-		return fmt.Sprintf("between %g and %g", *f.min, *f.max)
-	case f.min != nil:
-		return fmt.Sprintf("at or above %g", *f.min)
-	default:
-		return fmt.Sprintf("at or below %g", *f.max)
+func countRange(f *field) working.Text {
+	if f.min == nil && f.max == nil {
+		return working.Say("be 1 or more")
 	}
+	return between(f, func(v float64) any { return int(v) })
+}
+
+// between says the field's range, of which at least one end is set.
+func between(f *field, show func(float64) any) working.Text {
+	switch {
+	case f.min == nil:
+		return working.Say("be at most %v", show(*f.max))
+	case f.max == nil:
+		return working.Say("be at least %v", show(*f.min))
+	}
+	return working.Say("lie between %v and %v", show(*f.min), show(*f.max))
 }
 
 func choiceList(f *field) string {

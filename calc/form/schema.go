@@ -5,10 +5,11 @@
 // from.
 //
 // Tags: json, label, hint, min, max, default (Opt fields), choices
-// ("value:Label|value:Label"; a string type with a Choices method needs none), when ("route=solids|stated": the field counts
-// only then), unit ("mm/m,in/ft": entry units, metric and US), link (what
-// fills the field in a plan while it is left blank), part (a heading above
-// it), need ("yes" on a string that must not be empty).
+// ("value:Label|value:Label"; a string type with a Choices method needs none),
+// when ("route=solids|stated": the field counts only then), unit
+// ("mm/m,in/ft": entry units, metric and US), link (what fills the field in a
+// plan while it is left blank), part (a heading above it), need ("yes" on a
+// string that must not be empty).
 //
 // A quantity, count or choice that is not an Opt must be given: its zero value
 // means not given. An Opt may be left out.
@@ -105,13 +106,13 @@ var (
 )
 
 func readField(t reflect.Type, f reflect.StructField, index int) field {
-	bad := func(why string, err error) {
-		panic(fmt.Sprintf("form: %s.%s: %s %v", t, f.Name, why, err))
+	bad := func(why string, of any) {
+		panic(fmt.Sprintf("form: %s.%s: %s %v", t, f.Name, why, of))
 	}
 	out := field{index: index, label: f.Tag.Get("label"), hint: f.Tag.Get("hint"), part: f.Tag.Get("part"), link: f.Tag.Get("link"), def: f.Tag.Get("default"), need: f.Tag.Get("need") == "yes"}
 	out.key, _, _ = strings.Cut(f.Tag.Get("json"), ",")
 	if out.key == "" {
-		bad("has no json name", nil)
+		bad("has no json name:", f.Tag)
 	}
 	inner := f.Type
 	if reflect.PointerTo(f.Type).Implements(optType) {
@@ -132,7 +133,7 @@ func readField(t reflect.Type, f reflect.StructField, index int) field {
 	if w := f.Tag.Get("when"); w != "" {
 		key, values, ok := strings.Cut(w, "=")
 		if !ok {
-			bad("has a when without =", nil)
+			bad("has a when without =:", w)
 		}
 		out.when = &condition{key, strings.Split(values, "|")}
 	}
@@ -162,7 +163,7 @@ func readField(t reflect.Type, f reflect.StructField, index int) field {
 	case inner.Kind() == reflect.Slice && inner.Elem().Kind() == reflect.Struct:
 		out.sort, out.elem = List, schemaOf(inner.Elem())
 	default:
-		bad("has a type that no form can show:", fmt.Errorf("%s", f.Type))
+		bad("has a type that no form can show:", f.Type)
 	}
 	for _, b := range []struct {
 		tag string
