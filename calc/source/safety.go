@@ -9,13 +9,11 @@ var (
 	NIOSHZinc    = &Work{"NIOSH", "guidance on zinc oxide fume", 0}
 	NIOSHHHE     = &Work{"NIOSH", "Health Hazard Evaluation 75-177-343 (a bronze foundry)", 1976}
 	ACGIH        = &Work{"ACGIH", "threshold limit values: heat stress and strain, screening table", 0}
-	OSHAManual   = &Work{"OSHA", "Technical Manual, section III chapter 4, heat stress", 0}
-	WAC          = &Work{"Washington State", "WAC 296-155-215, eye and face protection", 0}
-	SafeWork     = &Work{"Safe Work Australia", "Guide to managing risks associated with foundry work", 2013}
 	EN171        = &Work{"CEN", "EN 171:2002 Personal eye-protection: infrared filters", 2002}
 	ISO11612     = &Work{"ISO", "11612 Protective clothing against heat and flame", 2015}
 	NFPA         = &Work{"NFPA", "codes 54 and 58 (fuel gas), 86 (furnaces), 484 (combustible metals)", 0}
 	BurnAid      = &Work{"British Burn Association", "First Aid Clinical Practice Guidelines", 2018}
+	MoltenAl     = &Work{"The Aluminum Association", "Guidelines for Handling Molten Aluminum", 0}
 	IAPWS        = &Work{"IAPWS", "properties of water and steam (steam tables)", 0}
 	ViewFactors  = &Work{"J. R. Howell", "A Catalog of Radiation Heat Transfer Configuration Factors", 0}
 )
