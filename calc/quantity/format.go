@@ -33,7 +33,11 @@ func show(q Any, u Unit) string {
 	if decimals == 0 {
 		decimals = q.Kind().decimals
 	}
-	return strings.TrimSpace(FormatNumber(x, digits, decimals) + space(u.Symbol) + u.Symbol)
+	number := FormatNumber(x, digits, decimals)
+	if q.Kind() == moneyKind || q.Kind() == priceKind {
+		number = formatMoney(x)
+	}
+	return strings.TrimSpace(number + space(u.Symbol) + u.Symbol)
 }
 
 func space(symbol string) string {

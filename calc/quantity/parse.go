@@ -148,7 +148,7 @@ func (p *parser) number() (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	if strings.HasPrefix(p.rest, "/") {
+	if strings.HasPrefix(p.rest, "/") && !(len(p.rest) > 1 && unicode.IsLetter(rune(p.rest[1]))) { // 3/8, but not 1.20/kg
 		p.rest = p.rest[1:]
 		den := p.digits()
 		x, err = fraction(word, den)

@@ -18,6 +18,7 @@ var gnuSI = map[*Kind]string{
 	volumeFlowKind: "m^3/s", massFlowKind: "kg/s", energyKind: "J", powerKind: "W", specificEnergyKind: "J/kg",
 	specificHeatKind: "J/(kg K)", conductivityKind: "W/(m K)", effusivityKind: "W^2 s/(m^4 K^2)", freezingConstantKind: "s/m^2",
 	angularSpeedKind: "radian/s", heatFluxKind: "W/m^2", surfaceTensionKind: "N/m",
+	priceKind: "1/kg",
 }
 
 // gnuWords are spellings of ours that GNU units does not know or reads
@@ -29,6 +30,7 @@ var gnuWords = map[string]string{
 	"C": "degC", "° C": "degC", "deg C": "degC", "℃": "degC", "F": "degF", "° F": "degF", "deg F": "degF", "℉": "degF",
 	"°": "degree", "rad": "radian", "rad/s": "radian/s", "%": "percent", "per cent": "percent", "pct": "percent",
 	"of 1": "1", "fraction": "1", "": "1", "×": "1",
+	"kg/h": "kg/hour", "lb/h": "lb/hour", "per kg": "1/kg", "/kg": "1/kg", "per t": "1/t", "/t": "1/t", "per lb": "1/lb", "/lb": "1/lb",
 	"lb force": "lbf", "lb f": "lbf", "J/kgK": "J/(kg K)", "kJ/kgK": "kJ/(kg K)", "J/gK": "J/(g K)", "Btu/lbF": "btu/(lb degF)", "W/mK": "W/(m K)",
 	// squared, since GNU units takes no half powers of base units
 	"W·s½/(m²·K)": "(W/(m^2 K))^2 s", "W·s^0.5/(m²·K)": "(W/(m^2 K))^2 s", "W*s^0.5/(m^2*K)": "(W/(m^2 K))^2 s", "J/(m²·K·s^0.5)": "(J/(m^2 K))^2/s",
@@ -45,8 +47,8 @@ type conversion struct {
 func conversions() []conversion {
 	var out []conversion
 	for _, k := range Kinds() {
-		if k == temperatureKind {
-			continue // below: scales with their own zero
+		if k == temperatureKind || k == moneyKind {
+			continue // below: scales with their own zero; a currency without a name
 		}
 		for _, u := range k.Units {
 			for _, name := range append([]string{u.Symbol}, u.names...) {
