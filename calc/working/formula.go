@@ -79,7 +79,7 @@ func (p *setter) factor() (set, bool) {
 		return x, true
 	case digit(c) || c == '.':
 		start := p.i
-		for digit(p.peek()) || p.peek() == '.' || p.peek() == 'e' || (p.peek() == '-' && p.s[p.i-1] == 'e') {
+		for digit(p.peek()) || p.peek() == '.' || p.peek() == 'e' || (p.peek() == '-' || p.peek() == '+') && p.s[p.i-1] == 'e' {
 			p.i++
 		}
 		return set{number(p.s[start:p.i]), 2}, true
@@ -127,6 +127,12 @@ func (p *setter) call(name string) (set, bool) {
 		return set{node{name: "msup", kids: []node{{name: "mi", text: "e"}, args[0].node}}, 2}, true
 	case name == "abs" && len(args) == 1:
 		return set{row(op("|"), args[0].node, op("|")), 2}, true
+	case name == "ceil" && len(args) == 1: // up to the next whole number
+		return set{row(op("⌈"), args[0].node, op("⌉")), 2}, true
+	}
+	fn := node{name: "mi", text: name}
+	if name == "log10" {
+		fn = node{name: "msub", kids: []node{{name: "mi", text: "log"}, {name: "mn", text: "10"}}}
 	}
 	inside := []node{op("(")}
 	for i, a := range args {
@@ -136,13 +142,13 @@ func (p *setter) call(name string) (set, bool) {
 		inside = append(inside, a.node)
 	}
 	inside = append(inside, op(")"))
-	return set{row(node{name: "mi", text: name}, node{name: "mrow", kids: inside}), 2}, true
+	return set{row(fn, node{name: "mrow", kids: inside}), 2}, true
 }
 
 // number sets 1e-6 as 10 to the power.
 func number(text string) node {
 	if head, power, ok := strings.Cut(text, "e"); ok {
-		ten := node{name: "msup", kids: []node{{name: "mn", text: "10"}, {name: "mn", text: strings.ReplaceAll(power, "-", "−")}}}
+		ten := node{name: "msup", kids: []node{{name: "mn", text: "10"}, {name: "mn", text: strings.NewReplacer("-", "−", "+", "").Replace(power)}}}
 		if head == "1" {
 			return ten
 		}

@@ -9,7 +9,11 @@ import (
 
 // String shows the value with its unit, rounded for reading.
 func (v Value) String() string {
-	return strings.TrimSpace(quantity.FormatNumber(v.Value, 4, 6) + " " + PrettyUnit(v.Unit))
+	unit := PrettyUnit(v.Unit)
+	if unit != "" && unit != "°" {
+		unit = " " + unit
+	}
+	return quantity.FormatNumber(v.Value, 4, 6) + unit
 }
 
 var pretty = strings.NewReplacer("^0.5", "½", "^(1/3)", "⅓", "^2", "²", "^3", "³", "*", "·", "degC", "°C", "degF", "°F", "deg", "°")
@@ -29,10 +33,11 @@ type node struct {
 	kids []node
 }
 
-// Typeset lays out a step as Presentation MathML, twice over: the formula in
-// symbols and the formula with the values put in. The result is a JSON array
-// ["math", [...]...] of nested [element, child…] and [element, "text"], for a
-// screen that builds elements and never parses markup.
+// Typeset lays out a step as Presentation MathML in three rows: the formula in
+// symbols, the formula with the values put in, and the result. They come as a
+// JSON array of three trees of [element, child…] and [element, "text"], for a
+// screen that builds elements and never parses markup. The step must have a
+// formula.
 func Typeset(s Step) string {
 	lhs := symbolNode(s.Result.Symbol)
 	symbols := parseFormula(s.Formula, func(name string) set { return set{symbolNode(name), 2} })
@@ -42,11 +47,13 @@ func Typeset(s Step) string {
 	}
 	numbers := parseFormula(s.Formula, func(name string) set {
 		t, ok := values[name]
-		if !ok {
+		switch {
+		case !ok:
 			return set{symbolNode(name), 2}
-		}
-		if strings.ContainsAny(t, " -") {
-			return set{valueNode(t), 1} // a unit or a sign: bracketed under a power
+		case strings.HasPrefix(t, "-"):
+			return set{valueNode(t), 0} // a sign: bracketed after another
+		case strings.Contains(t, " "):
+			return set{valueNode(t), 1} // a unit: bracketed under a power
 		}
 		return set{valueNode(t), 2}
 	})
@@ -86,17 +93,19 @@ func (n node) write(b *strings.Builder) {
 func op(s string) node { return node{name: "mo", text: s} }
 
 var greek = map[string]string{
-	"alpha": "α", "beta": "β", "gamma": "γ", "delta": "δ", "epsilon": "ε", "eta": "η", "theta": "θ", "lambda": "λ",
-	"mu": "μ", "rho": "ρ", "sigma": "σ", "tau": "τ", "phi": "φ", "omega": "ω", "pi": "π", "Delta": "Δ", "Theta": "Θ", "Sigma": "Σ",
+	"alpha": "α", "beta": "β", "gamma": "γ", "delta": "δ", "epsilon": "ε", "zeta": "ζ", "eta": "η", "theta": "θ", "kappa": "κ", "lambda": "λ",
+	"mu": "μ", "nu": "ν", "xi": "ξ", "pi": "π", "rho": "ρ", "sigma": "σ", "tau": "τ", "phi": "φ", "chi": "χ", "psi": "ψ", "omega": "ω",
+	"Delta": "Δ", "Theta": "Θ", "Sigma": "Σ", "Phi": "Φ", "Omega": "Ω",
 }
 
-// symbolNode sets rho_m as ρ with the subscript m.
+// symbolNode sets rho_m as ρ with the subscript m, and Delta_T as ΔT.
 func symbolNode(name string) node {
 	head, sub, has := strings.Cut(name, "_")
-	if g, ok := greek[head]; ok {
+	if head == "Delta" && has {
+		what, rest, more := strings.Cut(sub, "_")
+		head, sub, has = "Δ"+what, rest, more
+	} else if g, ok := greek[head]; ok {
 		head = g
-	} else if rest, ok := strings.CutPrefix(head, "Delta"); ok && rest != "" {
-		head = "Δ" + rest
 	}
 	base := node{name: "mi", text: head}
 	if !has {
@@ -110,6 +119,7 @@ func symbolNode(name string) node {
 
 // valueNode sets a number with its unit.
 func valueNode(text string) node {
+	text = strings.Replace(text, "-", "−", 1)
 	num, unit, has := strings.Cut(text, " ")
 	if strings.HasPrefix(unit, "× 10") {
 		return node{name: "mn", text: text}

@@ -40,8 +40,16 @@ func Step(s working.Step) error {
 	if s.Source.IsZero() {
 		return fmt.Errorf("no source")
 	}
-	if s.Result.What == "" {
+	if s.Result.What == "" || s.Result.Symbol == "" {
 		return fmt.Errorf("the result is not named")
+	}
+	for _, in := range s.Inputs {
+		if in.What == "" {
+			return fmt.Errorf("%s is not named", in.Symbol)
+		}
+		if (in.Origin == working.Constant || in.Origin == working.Table) && in.Source.IsZero() {
+			return fmt.Errorf("%s has no source", in.Symbol)
+		}
 	}
 	unit, err := parseUnit(s.Result.Unit)
 	if err != nil {
@@ -76,7 +84,7 @@ func Step(s working.Step) error {
 	if !got.dims.same(want.dims) {
 		return fmt.Errorf("dimension %v, recorded as %v", got.dims, want.dims)
 	}
-	if diff := math.Abs(got.v - want.v); diff > tolerance*math.Max(math.Abs(want.v), floor) {
+	if diff := math.Abs(got.v - want.v); !(diff <= tolerance*math.Max(math.Abs(want.v), floor)) { // so that NaN fails
 		return fmt.Errorf("evaluates to %v, recorded as %v (SI)", got.v, want.v)
 	}
 	return nil
@@ -143,7 +151,7 @@ func binary(e *ast.BinaryExpr, env map[string]amount) (amount, error) {
 
 var plainFuncs = map[string]func(float64) float64{
 	"sin": math.Sin, "cos": math.Cos, "tan": math.Tan, "asin": math.Asin, "acos": math.Acos, "atan": math.Atan,
-	"exp": math.Exp, "ln": math.Log, "log10": math.Log10, "erf": math.Erf, "erfc": math.Erfc, "ceil": math.Ceil,
+	"exp": math.Exp, "ln": math.Log, "log10": math.Log10, "erf": math.Erf, "erfc": math.Erfc, "ceil": math.Ceil, "floor": math.Floor,
 }
 
 func call(e *ast.CallExpr, env map[string]amount) (amount, error) {
@@ -158,23 +166,24 @@ func call(e *ast.CallExpr, env map[string]amount) (amount, error) {
 			return args[i], err
 		}
 	}
-	want := func(n int) error {
-		if len(args) != n {
-			return fmt.Errorf("%s takes %d values", name.Name, n)
-		}
-		return nil
+	fits := len(args) == 1
+	switch name.Name {
+	case "pow":
+		fits = len(args) == 2
+	case "min", "max":
+		fits = len(args) > 0
+	}
+	if !fits {
+		return amount{}, fmt.Errorf("%s does not take %d values", name.Name, len(args))
 	}
 	switch name.Name {
 	case "sqrt":
-		return amount{math.Sqrt(args[0].v), args[0].dims.times(0.5)}, want(1)
+		return amount{math.Sqrt(args[0].v), args[0].dims.times(0.5)}, nil
 	case "cbrt":
-		return amount{math.Cbrt(args[0].v), args[0].dims.times(1.0 / 3)}, want(1)
+		return amount{math.Cbrt(args[0].v), args[0].dims.times(1.0 / 3)}, nil
 	case "abs":
-		return amount{math.Abs(args[0].v), args[0].dims}, want(1)
+		return amount{math.Abs(args[0].v), args[0].dims}, nil
 	case "pow":
-		if err := want(2); err != nil {
-			return amount{}, err
-		}
 		if !args[1].dims.same(dims{}) {
 			return amount{}, fmt.Errorf("an exponent has dimension %v", args[1].dims)
 		}
@@ -194,9 +203,6 @@ func call(e *ast.CallExpr, env map[string]amount) (amount, error) {
 	f, ok := plainFuncs[name.Name]
 	if !ok {
 		return amount{}, fmt.Errorf("no function %s", name.Name)
-	}
-	if err := want(1); err != nil {
-		return amount{}, err
 	}
 	if !args[0].dims.same(dims{}) {
 		return amount{}, fmt.Errorf("%s of something with dimension %v", name.Name, args[0].dims)

@@ -78,7 +78,8 @@ func parseUnit(text string) (unit, error) {
 	}
 	out := unit{1, 0, dims{}}
 	sign, inside := 1.0, false
-	rest := text
+	// The pouring rules take cube roots of masses; no decimal is a third.
+	rest := strings.ReplaceAll(text, "^(1/3)", "^"+strconv.FormatFloat(1.0/3, 'g', -1, 64))
 	for rest != "" {
 		switch {
 		case rest[0] == '*':
