@@ -3,14 +3,25 @@ package catalogue
 import (
 	"pourwright/calc/freeze"
 	"pourwright/calc/handling"
+	"pourwright/calc/ladle"
+	"pourwright/calc/lifting"
+	"pourwright/calc/metal"
+	"pourwright/calc/mould"
 	"pourwright/calc/pattern"
+	"pourwright/calc/pour"
 	"pourwright/calc/weight"
 )
 
 // all is every calculator, in the order of the work.
 var all = []Calculator{
+	wholePlan(),
+	entry("metal", "Metal and temperature", "The metal's densities, freezing range and heat with their sources, and the temperature to pour it at.", metal.Describe),
 	entry("pattern", "Pattern", "What to make the pattern or core box, size by size: machining stock, tolerance, contraction, rapping and draft.", pattern.Size),
 	entry("weight", "Weight, risers and metal to melt", "What a mould takes: the casting's weight, its risers by modulus and by feed volume, the gating, and the metal to pour, to melt and to charge.", weight.Weigh),
+	entry("mould", "Mould", "The sand in cope and drag, the sand round the casting, and the head over it.", mould.Lay),
+	entry("pour", "Gating and pouring time", "The metal's rules for the pouring time side by side, the window that freezing, ingates, vents and lift leave, and a time inside it.", pour.Window),
+	entry("ladle", "Ladle: tilt and flow", "What the ladle holds, what is left at each tilt, how fast to tilt it, and what it weighs to carry.", ladle.Tip),
+	entry("lifting", "Cold lifts", "The revised NIOSH lifting equation for moulds, ingots and flasks: cold loads only.", lifting.Limit),
 	entry("handling", "Safe handling", "What to make sure of before, during and after this pour, the hold points to answer, and who decides.", handling.List),
 	entry("freeze", "Freezing time of a section", "How long a section takes to freeze: Chvorinov's rule as a band from the heat of metal and sand, or with your own constant, beside the exact solutions.", freeze.Reckon),
 }

@@ -1,0 +1,21 @@
+package catalogue
+
+import (
+	"reflect"
+
+	"pourwright/calc/plan"
+	"pourwright/calc/reply"
+)
+
+// wholePlan is the entry of the plan itself. It always answers: what is wrong
+// or missing stands in its stations.
+func wholePlan() Calculator {
+	return Calculator{
+		Name: "plan", Title: "The whole plan",
+		About: "One pour, all stations linked: what each answers, what it still needs, and everything to mind.",
+		input: reflect.TypeFor[plan.Document](),
+		run: func(w *reply.Writer, input []byte) {
+			plan.Work(plan.Read(input, w.System)).Write(w)
+		},
+	}
+}

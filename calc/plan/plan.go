@@ -1,0 +1,75 @@
+// Package plan links the calculators into one pour: one document, each station
+// filled from the others where the user left a field blank, and everything
+// that is wrong, missing or worth minding said in one place.
+//
+// What the plan does not know stays unknown: it says what it still needs, and
+// a station with a fault gives no answer at all.
+package plan
+
+import (
+	"strconv"
+	"strings"
+
+	"pourwright/calc/form"
+	"pourwright/calc/handling"
+	"pourwright/calc/ladle"
+	"pourwright/calc/lifting"
+	"pourwright/calc/metal"
+	"pourwright/calc/mould"
+	"pourwright/calc/pattern"
+	"pourwright/calc/pour"
+	"pourwright/calc/quantity"
+	"pourwright/calc/weight"
+	"pourwright/calc/working"
+)
+
+// Format is the version of the document that this release writes. Every
+// older one opens for ever.
+const Format = 1
+
+// Document is a plan as it is saved. A section is the input of its
+// calculator; what is blank there is filled from the other sections.
+type Document struct {
+	Format quantity.Opt[int] `json:"format" label:"Format" default:"1" min:"1" max:"1" hint:"Version of this file's form"`
+	Title  string            `json:"title" label:"Name of the plan" max:"120" hint:"What is being cast, and for whom"`
+	Note   string            `json:"note" label:"Notes" max:"4000" hint:"Anything the crew should know"`
+
+	Metal    metal.Input    `json:"metal" label:"Metal and temperature"`
+	Pattern  pattern.Input  `json:"pattern" label:"Pattern and contraction"`
+	Weight   weight.Input   `json:"weight" label:"Weight, risers and metal to melt"`
+	Mould    mould.Input    `json:"mould" label:"Mould"`
+	Pour     pour.Input     `json:"pour" label:"Gating and pouring time"`
+	Ladle    ladle.Input    `json:"ladle" label:"Ladle"`
+	Lifting  lifting.Input  `json:"lifting" label:"Cold lifts"`
+	Handling handling.Input `json:"handling" label:"Safe handling"`
+}
+
+// Read reads a document. Its faults are those of reading; everything that
+// could be read is in the document all the same.
+func Read(data []byte, system quantity.System) (Document, form.Faults) {
+	return form.Decode[Document](data, system)
+}
+
+// Work works a plan through. decoded are the faults of Read. It never fails:
+// what cannot be answered says why in its station.
+func Work(doc Document, decoded form.Faults) *Result {
+	r := &run{doc: doc, result: &Result{Title: doc.Title}, decoded: map[string]form.Faults{}}
+	for _, f := range decoded {
+		key, _, _ := strings.Cut(f.Field, ".")
+		key, _, _ = strings.Cut(key, "[")
+		r.decoded[key] = append(r.decoded[key], f)
+	}
+	r.work()
+	for _, f := range decoded {
+		key, _, _ := strings.Cut(f.Field, ".")
+		if r.result.Station(key) == nil {
+			r.result.Document = append(r.result.Document, f)
+		}
+	}
+	if doc.Format.Known() && doc.Format.V != Format {
+		r.result.Document = append(r.result.Document, form.Fault{Field: "format", Label: "Format", Value: strconv.Itoa(doc.Format.V),
+			Why: working.Say("this plan is of format %v and this release reads format %v; open it with a newer release", doc.Format.V, Format)})
+	}
+	r.result.doc, r.result.got = r.doc, r.got
+	return r.result
+}
