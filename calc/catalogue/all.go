@@ -10,6 +10,7 @@ import (
 	"pourwright/calc/pattern"
 	"pourwright/calc/pour"
 	"pourwright/calc/weight"
+	"pourwright/calc/weir"
 )
 
 // all is every calculator, in the order of the work.
@@ -24,4 +25,5 @@ var all = []Calculator{
 	entry("lifting", "Cold lifts", "The revised NIOSH lifting equation for moulds, ingots and flasks: cold loads only.", lifting.Limit),
 	entry("handling", "Safe handling", "What to make sure of before, during and after this pour, the hold points to answer, and who decides.", handling.List),
 	entry("freeze", "Freezing time of a section", "How long a section takes to freeze: Chvorinov's rule as a band from the heat of metal and sand, or with your own constant, beside the exact solutions.", freeze.Reckon),
+	entry("weir", "Flow over a lip", "How much runs over a spout, notch or weir under a head, or the head that a flow needs.", weir.Flow),
 }
