@@ -31,7 +31,7 @@ func (w pour) pouring() []Item {
 			Why:    say("Metal fills a boot before it can be kicked off."),
 			Source: source.Practice("run-outs")},
 	}
-	if w.load.heft > handPair {
+	if w.load.heft > handPair || w.Hoist {
 		out = append(out, Item{Code: "hoist", Group: Pouring, Risk: Injury, Hold: true, Law: federal,
 			Text:   say("Look over hoist, hook latch, bail and trunnions before this pour, and lift over nobody."),
 			Why:    say("The whole %v hangs on the weakest of them.", w.load.heft),
@@ -43,6 +43,10 @@ func (w pour) pouring() []Item {
 func (w pour) massText() working.Text {
 	m := w.load.heft
 	switch {
+	case w.Hoist && w.load.weighed:
+		return say("See that the hoist or trolley is made for %v and more.", m)
+	case w.Hoist:
+		return say("Weigh the lined ladle, add the %v of metal, and see that the hoist or trolley is made for it.", m)
 	case m > handPair && w.load.weighed:
 		return say("Move the %v ladle by hoist, gantry or trolley, not by hand.", m)
 	case m > handPair:

@@ -94,6 +94,8 @@ type Input struct {
 
 	// Carried is all that is lifted: shell, lining and metal.
 	Carried quantity.Opt[quantity.Mass] `json:"carried" label:"Ladle as carried" hint:"Shell, lining, shank and metal together" link:"ladle" min:"100 g" max:"60 t" part:"Ladle"`
+	// Hoist says that the ladle hangs on a hoist, gantry or trolley.
+	Hoist bool `json:"hoist" label:"The ladle hangs on a hoist" hint:"Or stands on a trolley; unticked, people carry it" link:"ladle"`
 	// LadleMouth is the width of the open metal.
 	LadleMouth quantity.Opt[quantity.Length] `json:"ladle_mouth" label:"Ladle mouth" hint:"Across the open metal; leave empty for an estimate" link:"ladle" min:"20 mm" max:"2 m"`
 	// LipHeight is the height of the lip over the floor while pouring.

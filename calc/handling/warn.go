@@ -166,7 +166,7 @@ func (w pour) warnAir(p *working.Paper) {
 
 func (w pour) warnLoad(p *working.Paper) {
 	rule := source.Practice("shank for two over 10 kg, hoist over 25 kg for a pair")
-	if w.load.heft > handPair {
+	if w.load.heft > handPair && !w.Hoist {
 		p.Find(working.Finding{Level: working.Mind, Code: "carry-heavy", Field: "carried", Source: rule,
 			Text: say("%v is more than two people should carry, %v.", w.load.heft, handPair),
 			Do:   say("Move it by hoist, gantry or trolley, or pour from smaller ladles.")})

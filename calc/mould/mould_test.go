@@ -82,9 +82,11 @@ func TestRefusals(t *testing.T) {
 		"casting below the drag":    {"below", func(in *Input) { in.Below = quantity.Some(300 * quantity.Millimetre) }},
 		"casting longer than flask": {"casting_length", func(in *Input) { in.CastingLength = 900 * quantity.Millimetre }},
 		"casting wider than flask":  {"casting_width", func(in *Input) { in.CastingWidth = 2 * quantity.Metre }},
-		"no height at all":          {"above", func(in *Input) { in.Above, in.Below = quantity.Some[quantity.Length](0), quantity.Some[quantity.Length](0) }},
-		"area beyond the flask":     {"projected", func(in *Input) { in.Projected = quantity.Some(1 * quantity.SquareMetre) }},
-		"volume beyond its box":     {"casting_volume", func(in *Input) { in.CastingVolume = quantity.Some(40 * quantity.Litre) }},
+		"no height at all": {"above", func(in *Input) {
+			in.Above, in.Below = quantity.Some[quantity.Length](0), quantity.Some[quantity.Length](0)
+		}},
+		"area beyond the flask": {"projected", func(in *Input) { in.Projected = quantity.Some(1 * quantity.SquareMetre) }},
+		"volume beyond its box": {"casting_volume", func(in *Input) { in.CastingVolume = quantity.Some(40 * quantity.Litre) }},
 	} {
 		t.Run(name, func(t *testing.T) {
 			in := benchEnd()

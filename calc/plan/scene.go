@@ -139,7 +139,7 @@ func (r *Result) Card() []Ruling {
 		one("poured", "Metal to pour", "weight", "poured", r.say("weight", "poured")),
 		one("temperature", "Pouring temperature", "metal", "pour_temperature", r.say("metal", "pour_temperature")),
 		one("window", "Window of the pour", "pour", "longest", window),
-		one("time", "Pouring time", "pour", "time", r.say("pour", "time")),
+		one("time", "Pouring time", "pour", "reckoned", r.say("pour", "reckoned")),
 		one("weights", "Weights still wanted", "pour", "weights_surged", r.say("pour", "weights_surged")),
 		one("carried", "Ladle as carried", "ladle", "carried", r.say("ladle", "carried")),
 		one("holds", "Hold points open", "handling", "open_holds", r.say("handling", "open_holds")),

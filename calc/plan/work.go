@@ -135,6 +135,7 @@ func (r *run) handling() {
 	if r.got.hasLadle {
 		l := r.got.ladle
 		fillOpt(s, &in.Carried, "carried", l.Carried.V, l.Carried.Known(), "ladle", "Carried weight")
+		fill(s, &in.Hoist, "hoist", true, r.doc.Ladle.Carry.Or(ladle.ByHand) == ladle.ByHoist, "ladle", "Carried by")
 		fillOpt(s, &in.LadleMouth, "ladle_mouth", r.doc.Ladle.Top, r.doc.Ladle.Top > 0, "ladle", "Inside diameter at the lip")
 	}
 	_, _ = calculate(s, begun, in, handling.List)

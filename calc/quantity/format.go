@@ -33,6 +33,9 @@ func show(q Any, u Unit) string {
 	if decimals == 0 {
 		decimals = q.Kind().decimals
 	}
+	if u.Symbol == "mm" && math.Abs(x) >= 9.995 {
+		decimals = 1 // nobody works sand to a hundredth of a millimetre
+	}
 	number := FormatNumber(x, digits, decimals)
 	if q.Kind() == moneyKind || q.Kind() == priceKind {
 		number = formatMoney(x)
