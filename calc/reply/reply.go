@@ -309,11 +309,18 @@ func (w *Writer) Faults(faults form.Faults) {
 }
 
 // Findings appends a list of findings.
-func (w *Writer) Findings(findings []working.Finding) {
+func (w *Writer) Findings(findings []working.Finding) { w.FindingsOf(findings, nil) }
+
+// FindingsOf is Findings with the station of each, where station is not nil.
+func (w *Writer) FindingsOf(findings []working.Finding, station func(i int) string) {
 	w.Raw("[")
-	for _, f := range findings {
+	for i, f := range findings {
 		w.comma()
 		w.Raw("{")
+		if station != nil {
+			w.Key("station")
+			w.Text(station(i))
+		}
 		w.Key("level")
 		w.Text(f.Level.String())
 		w.Key("code")
@@ -383,6 +390,9 @@ func (w *Writer) Steps(steps []working.Step) {
 }
 
 func (w *Writer) stepValue(v working.Value) {
+	if !quantity.Finite(v.Value) {
+		panic("reply: " + v.Symbol + " in the working is not a finite number")
+	}
 	w.Raw("{")
 	w.Key("symbol")
 	w.Text(v.Symbol)

@@ -32,12 +32,16 @@ type Text struct {
 // Say makes a Text; %v stands for each argument: a quantity or plain words.
 func Say(format string, args ...any) Text { return Text{format, args} }
 
-// In writes the sentence out in a unit system.
+// In writes the sentence out in a unit system. It panics where a quantity in it
+// is not a finite number, which is our bug.
 func (t Text) In(system quantity.System) string {
 	shown := make([]any, len(t.args))
 	for i, a := range t.args {
 		switch a := a.(type) {
 		case quantity.Any:
+			if !quantity.Finite(a.SI()) {
+				panic("working: a quantity in “" + t.format + "” is not a finite number")
+			}
 			shown[i] = quantity.Format(a, system)
 		case Text:
 			shown[i] = a.In(system)
