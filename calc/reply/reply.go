@@ -10,6 +10,8 @@ import (
 	"math"
 	"reflect"
 	"strconv"
+	"sync"
+	"unicode/utf8"
 
 	"pourwright/calc/form"
 	"pourwright/calc/quantity"
@@ -23,21 +25,43 @@ type Writer struct {
 	System  quantity.System
 	Working bool
 	buf     []byte
+	steps   map[stepKey]int
 }
 
 // Bytes is what has been written.
 func (w *Writer) Bytes() []byte { return w.buf }
 
 // Raw appends JSON text as it stands.
-func (w *Writer) Raw(s string) { w.buf = append(w.buf, s...) }
+func (w *Writer) Raw(s string) {
+	if w.buf == nil {
+		w.buf = make([]byte, 0, 1<<17) // the reply of a whole plan fits
+	}
+	w.buf = append(w.buf, s...)
+}
 
 // Text appends a JSON string.
 func (w *Writer) Text(s string) {
+	if plainText(s) {
+		w.buf = append(w.buf, '"')
+		w.buf = append(w.buf, s...)
+		w.buf = append(w.buf, '"')
+		return
+	}
 	b, err := json.Marshal(s)
 	if err != nil {
 		panic(err) // a string always marshals
 	}
 	w.buf = append(w.buf, b...)
+}
+
+// plainText reports whether a string stands in JSON as it is.
+func plainText(s string) bool {
+	for i := range len(s) {
+		if c := s[i]; c < ' ' || c == '"' || c == '\\' || c == 0x7f {
+			return false
+		}
+	}
+	return utf8.ValidString(s)
 }
 
 // Key appends an object's key, after a comma unless it is the first.
@@ -67,28 +91,59 @@ func (w *Writer) Number(v float64) {
 // Answers appends the answers of one calculator: the fields of an output
 // struct, in order, as an object of leaves.
 func (w *Writer) Answers(out any, paper *working.Paper) {
-	w.object(reflect.ValueOf(out), "", paper)
+	w.steps = nil
+	if paper != nil {
+		w.steps = make(map[stepKey]int, len(paper.Steps))
+		for i, s := range paper.Steps {
+			w.steps[stepKey{s.Part, s.Result.Symbol}] = i
+		}
+	}
+	w.object(reflect.ValueOf(out), "")
 }
 
-func (w *Writer) object(v reflect.Value, path string, paper *working.Paper) {
-	w.Raw("{")
-	t := v.Type()
+// stepKey finds the last step with a symbol that belongs to one list item, or
+// to the calculator as a whole.
+type stepKey struct{ part, symbol string }
+
+// tagged is what an output field's tags say, read once for each type.
+type tagged struct {
+	index            int
+	key, label, hint string
+	step             string
+}
+
+var fields sync.Map // reflect.Type → []tagged
+
+func fieldsOf(t reflect.Type) []tagged {
+	if f, ok := fields.Load(t); ok {
+		return f.([]tagged)
+	}
+	var out []tagged
 	for i := range t.NumField() {
-		f := t.Field(i)
-		key := f.Tag.Get("json")
+		tag := t.Field(i).Tag
+		key := tag.Get("json")
 		if key == "" || key == "-" {
 			continue
 		}
-		w.Key(key)
-		w.value(v.Field(i), f.Tag, path, key, paper)
+		out = append(out, tagged{i, key, tag.Get("label"), tag.Get("hint"), tag.Get("step")})
+	}
+	fields.Store(t, out)
+	return out
+}
+
+func (w *Writer) object(v reflect.Value, path string) {
+	w.Raw("{")
+	for _, f := range fieldsOf(v.Type()) {
+		w.Key(f.key)
+		w.value(v.Field(f.index), f, path)
 	}
 	w.Raw("}")
 }
 
-func (w *Writer) value(v reflect.Value, tag reflect.StructTag, path, key string, paper *working.Paper) {
-	here := key
+func (w *Writer) value(v reflect.Value, f tagged, path string) {
+	here := f.key
 	if path != "" {
-		here = path + "." + key
+		here = path + "." + f.key
 	}
 	known := true
 	if o, ok := opt(v); ok {
@@ -108,30 +163,23 @@ func (w *Writer) value(v reflect.Value, tag reflect.StructTag, path, key string,
 		w.Raw("]")
 		return
 	}
-	switch v.Kind() {
-	case reflect.Struct:
-		if _, ok := v.Interface().(working.Text); ok {
-			break
-		}
-		if _, ok := v.Interface().(source.Ref); ok {
-			break
-		}
-		w.object(v, here, paper)
-		return
-	case reflect.Slice:
+	switch {
+	case v.Kind() == reflect.Struct && !isText(v):
+		w.object(v, here)
+	case v.Kind() == reflect.Slice:
 		w.Raw("[")
 		for i := range v.Len() {
 			w.comma()
 			if e := v.Index(i); e.Kind() == reflect.Struct && !isText(e) {
-				w.object(e, here+"["+strconv.Itoa(i)+"]", paper)
+				w.object(e, here+"["+strconv.Itoa(i)+"]")
 			} else {
-				w.leaf(e, tag, here, path, known, paper)
+				w.leaf(e, f, here, path, known)
 			}
 		}
 		w.Raw("]")
-		return
+	default:
+		w.leaf(v, f, here, path, known)
 	}
-	w.leaf(v, tag, here, path, known, paper)
 }
 
 func isText(v reflect.Value) bool {
@@ -160,15 +208,15 @@ func opt(v reflect.Value) (optional, bool) {
 	return o, ok
 }
 
-func (w *Writer) leaf(v reflect.Value, tag reflect.StructTag, here, path string, known bool, paper *working.Paper) {
+func (w *Writer) leaf(v reflect.Value, f tagged, here, path string, known bool) {
 	w.Raw("{")
-	if l := tag.Get("label"); l != "" {
+	if f.label != "" {
 		w.Key("label")
-		w.Text(l)
+		w.Text(f.label)
 	}
-	if h := tag.Get("hint"); h != "" {
+	if f.hint != "" {
 		w.Key("hint")
-		w.Text(h)
+		w.Text(f.hint)
 	}
 	if !known {
 		w.Key("text")
@@ -185,10 +233,13 @@ func (w *Writer) leaf(v reflect.Value, tag reflect.StructTag, here, path string,
 	} else {
 		w.plain(v)
 	}
-	if sym := tag.Get("step"); sym != "" && paper != nil {
-		if n := stepOf(paper, sym, here, path); n >= 0 {
-			w.Key("step")
-			w.Raw(strconv.Itoa(n))
+	if f.step != "" {
+		for _, part := range []string{here, path, ""} {
+			if n, ok := w.steps[stepKey{part, f.step}]; ok {
+				w.Key("step")
+				w.Raw(strconv.Itoa(n))
+				break
+			}
 		}
 	}
 	w.Raw("}")
@@ -224,19 +275,6 @@ func (w *Writer) plain(v reflect.Value) {
 	}
 }
 
-// stepOf finds the last step with the symbol that belongs to the field's own
-// list item, or to the calculator as a whole.
-func stepOf(p *working.Paper, symbol, here, path string) int {
-	for _, part := range []string{here, path, ""} {
-		for i := len(p.Steps) - 1; i >= 0; i-- {
-			if p.Steps[i].Part == part && p.Steps[i].Result.Symbol == symbol {
-				return i
-			}
-		}
-	}
-	return -1
-}
-
 func (w *Writer) series(s working.Series) {
 	xScale, xUnit := axisScale(s.X.Kind, s.Points, func(p working.Point) float64 { return p.X }, w.System)
 	yScale, yUnit := axisScale(s.Y.Kind, s.Points, func(p working.Point) float64 { return p.Y }, w.System)
@@ -256,9 +294,9 @@ func (w *Writer) series(s working.Series) {
 	for _, p := range s.Points {
 		w.comma()
 		w.Raw("[")
-		w.Number(round(xScale(p.X)))
+		w.rounded(xScale(p.X))
 		w.Raw(",")
-		w.Number(round(yScale(p.Y)))
+		w.rounded(yScale(p.Y))
 		w.Raw("]")
 	}
 	w.Raw("]}")
@@ -274,13 +312,12 @@ func axisScale(k *quantity.Kind, points []working.Point, of func(working.Point) 
 	return func(v float64) float64 { return quantity.InUnit(k, v, unit) }, unit
 }
 
-// round keeps what a chart can show.
-func round(v float64) float64 {
-	y, err := strconv.ParseFloat(strconv.FormatFloat(v, 'g', 6, 64), 64)
-	if err != nil {
-		return v
+// rounded appends a number with as many digits as a chart can show.
+func (w *Writer) rounded(v float64) {
+	if !quantity.Finite(v) {
+		panic("reply: a point of a chart is not a finite number")
 	}
-	return y
+	w.buf = strconv.AppendFloat(w.buf, v, 'g', 6, 64)
 }
 
 // Faults appends a list of faults.
