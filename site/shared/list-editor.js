@@ -30,6 +30,7 @@ export class ListEditor extends Element {
           type: "button",
           class: "button",
           "data-action": "add",
+          "aria-label": `${items.length === 0 ? "Add one" : "Add another"}: ${field.label}`,
           disabled: items.length >= most,
           onclick: () => {
             this.#open.set(items.length, true);
@@ -37,7 +38,7 @@ export class ListEditor extends Element {
             this.focusSoon(`${path}[${items.length}]`);
           },
         },
-        items.length === 0 ? `Add the first to ${field.label.toLowerCase()}` : "Add another",
+        items.length === 0 ? "Add one" : "Add another",
       ),
     ];
   }

@@ -9,26 +9,23 @@ import { to } from "../../app/route.js";
 /** Data: {plan (id), card (the reply's)}. */
 export class PourCard extends Element {
   view({ plan, card }) {
-    return [
-      h("h2", { class: "out-of-sight" }, "Pour card"),
-      h(
-        "ul",
-        { class: "card" },
-        card.map((c) => {
-          const troubled = c.state === "stop" || c.state === "mind" || c.state === "fault";
-          return h(
-            "li",
-            { key: c.key, class: "card-item", "data-card": c.key },
-            h(
-              "a",
-              { class: "card-link", href: to.sheet(plan, c.station, c.unknown ? "" : c.answer) },
-              h("span", { class: "card-label" }, c.label),
-              h("span", { class: c.unknown ? "card-text card-unknown" : "card-text" }, c.text, troubled && [" ", shape(c.state), h("span", { class: "out-of-sight" }, ", " + stateWords[c.state])]),
-            ),
-          );
-        }),
-      ),
-    ];
+    return h(
+      "ul",
+      { class: "card" },
+      card.map((c) => {
+        const troubled = c.state === "stop" || c.state === "mind" || c.state === "fault";
+        return h(
+          "li",
+          { key: c.key, class: "card-item", "data-card": c.key },
+          h(
+            "a",
+            { class: "card-link", href: to.sheet(plan, c.station, c.unknown ? "" : c.answer) },
+            h("span", { class: "card-label" }, c.label),
+            h("span", { class: c.unknown ? "card-text card-unknown" : "card-text" }, c.text, troubled && [" ", shape(c.state), h("span", { class: "out-of-sight" }, ", " + stateWords[c.state])]),
+          ),
+        );
+      }),
+    );
   }
 }
 

@@ -68,15 +68,14 @@ export class MouldDrawing extends Element {
                 href: to.sheet(plan, l.station),
                 "data-part": l.id,
                 "data-state": l.state,
-                "aria-label": `${l.label}${l.text ? ", " + l.text : ""}: ${stateWords[l.state]}. Opens its sheet.`,
                 onpointerenter: () => this.point(l.key),
                 onpointerleave: () => this.point(""),
                 onfocus: () => this.point(l.key),
                 onblur: () => this.point(""),
               },
               labelled
-                ? [h("span", { class: "label-name" }, l.label), h("span", { class: "label-line" }, h("span", { class: "state state-" + l.state }, shape(l.state), h("span", { class: "state-word" }, l.text || stateWords[l.state])))]
-                : h("span", { class: "balloon state-" + l.state }, String(l.n)),
+                ? [h("span", { class: "label-name" }, l.label), " ", h("span", { class: "state state-" + l.state }, shape(l.state), h("span", { class: "state-word" }, l.text || stateWords[l.state])), l.text && h("span", { class: "out-of-sight" }, ", " + stateWords[l.state])]
+                : [h("span", { class: "balloon state-" + l.state }, String(l.n)), h("span", { class: "out-of-sight" }, [l.label, l.text, stateWords[l.state]].filter(Boolean).join(", "))],
             ),
           ),
         ),

@@ -27,7 +27,7 @@ export class Plan extends Element {
     const page = route.page;
     return [
       bar(state),
-      reply && h("pw-pour-card", { key: "card", class: "pour-card", ".data": { plan: open.id, card: reply.card } }),
+      reply && h("pw-pour-card", { key: "card", class: "pour-card", role: "region", "aria-label": "Pour card", ".data": { plan: open.id, card: reply.card } }),
       page === "handling" && h("main", { key: "handling", class: "page" }, h("pw-handling", { ".data": { state, about: known, fields } })),
       page === "print" && h("main", { key: "print", class: "page" }, h("pw-pour-sheet", { ".data": { state, fields } })),
       page === "mould" && this.mould(state, fields, known),
