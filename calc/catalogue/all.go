@@ -4,11 +4,13 @@ import (
 	"pourwright/calc/freeze"
 	"pourwright/calc/handling"
 	"pourwright/calc/ladle"
+	"pourwright/calc/lift"
 	"pourwright/calc/lifting"
 	"pourwright/calc/metal"
 	"pourwright/calc/mould"
 	"pourwright/calc/pattern"
 	"pourwright/calc/pour"
+	"pourwright/calc/sprue"
 	"pourwright/calc/weight"
 	"pourwright/calc/weir"
 )
@@ -25,5 +27,7 @@ var all = []Calculator{
 	entry("lifting", "Cold lifts", "The revised NIOSH lifting equation for moulds, ingots and flasks: cold loads only.", lifting.Limit),
 	entry("handling", "Safe handling", "What to make sure of before, during and after this pour, the hold points to answer, and who decides.", handling.List),
 	entry("freeze", "Freezing time of a section", "How long a section takes to freeze: Chvorinov's rule as a band from the heat of metal and sand, or with your own constant, beside the exact solutions.", freeze.Reckon),
+	entry("sprue", "Sprue and gate", "How fast and how much metal runs down a sprue, how long it takes to fill through a top, parting or bottom gate, and the taper that keeps air out.", sprue.Run),
+	entry("lift", "Lift on the cope", "How hard the metal pushes on each cope surface and core, and the weights that hold the cope down.", lift.Balance),
 	entry("weir", "Flow over a lip", "How much runs over a spout, notch or weir under a head, or the head that a flow needs.", weir.Flow),
 }

@@ -78,9 +78,9 @@ var flemings = source.Flemings.Memory("ch. 1, freezing in an insulating mould")
 // share u and the middle effusivity. T_0 must be below T_e; the caller checks.
 func Constant(p *working.Paper, m Metal, Te, T0, superheat, counted, b, bLow, bHigh float64) Band[quantity.FreezingConstant] {
 	rho, L, cl := float64(m.Density.V), float64(m.Latent.V), float64(m.HeatLiquid.V)
-	ofHeat := func(symbol, what, bSymbol string, H, b float64, H_ string) quantity.FreezingConstant {
+	ofHeat := func(symbol, what, bSymbol string, H, b float64, hSymbol string) quantity.FreezingConstant {
 		C := math.Pi / 4 * math.Pow(rho*H/(Te-T0)/b, 2) / 1e6
-		p.Step(symbol, what, C, "s/mm^2", "pi / 4 * pow(rho_m * "+H_+" / (T_e - T_0) / "+bSymbol+", 2)", flemings)
+		p.Step(symbol, what, C, "s/mm^2", "pi / 4 * pow(rho_m * "+hSymbol+" / (T_e - T_0) / "+bSymbol+", 2)", flemings)
 		return quantity.From[quantity.FreezingConstant](C, "s/mm^2")
 	}
 	H := p.Step("H", "heat to lose, part of the superheat counted", L+counted*cl*superheat, "J/kg", "L + u * c_l * Delta_T", flemings)

@@ -26,7 +26,7 @@ func Reckon(in Input, p *working.Paper) (Output, error) {
 	if err := faults.Err(); err != nil {
 		return Output{}, err
 	}
-	M := section(in, p)
+	M := Modulus(in, p)
 	out := Output{Modulus: quantity.From[quantity.Length](M, "mm")}
 	out.Chilled.Name, out.Moulded.Name, out.Superheated.Name = "Wall held cold, as by water", "Thick mould, no superheat", "Thick mould, superheated melt without end"
 	switch in.Basis.V {

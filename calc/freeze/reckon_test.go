@@ -254,8 +254,8 @@ func randomInput(r *rand.Rand) Input {
 
 func FuzzReckon(f *testing.F) {
 	f.Add(int64(1), 20.0, 1500.0, 0.5)
-	f.Fuzz(func(t *testing.T, seed int64, T0, Tp, u float64) {
-		in := randomInput(rand.New(rand.NewSource(seed)))
+	f.Fuzz(func(t *testing.T, draw int64, T0, Tp, u float64) {
+		in := randomInput(rand.New(rand.NewSource(draw)))
 		in.MouldTemperature = quantity.Some(quantity.Temperature(T0))
 		in.PourTemperature = quantity.Some(quantity.Temperature(Tp))
 		in.Counted = quantity.Some(quantity.Ratio(u))

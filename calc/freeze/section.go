@@ -5,9 +5,11 @@ import (
 	"pourwright/calc/working"
 )
 
-// section puts the modulus M, mm, of the section on the paper. All faces named
-// by the shape cool; for a face that does not, state the modulus.
-func section(in Input, p *working.Paper) float64 {
+// Modulus puts the modulus M, mm, of the section on the paper and returns it.
+// It reads nothing of the input but the shape and its sizes, which must have
+// passed form.Ready. All faces named by the shape cool; for a face that does
+// not, state the modulus.
+func Modulus(in Input, p *working.Paper) float64 {
 	exact := source.Derived("geometry, all faces cooling")
 	const what = "modulus, volume over cooled surface"
 	switch in.Shape {
