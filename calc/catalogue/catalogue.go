@@ -5,6 +5,7 @@
 package catalogue
 
 import (
+	"bytes"
 	"encoding/json"
 	"fmt"
 	"reflect"
@@ -25,7 +26,9 @@ type Calculator struct {
 	About string
 
 	input reflect.Type
-	run   func(w *reply.Writer, input []byte)
+	// run writes the reply and returns the papers that were worked on, for the
+	// step check of the tests.
+	run func(w *reply.Writer, input []byte) []*working.Paper
 }
 
 // entry makes a Calculator of a typed function.
@@ -33,7 +36,7 @@ func entry[In, Out any](name, title, about string, calc func(In, *working.Paper)
 	return Calculator{
 		Name: name, Title: title, About: about,
 		input: reflect.TypeFor[In](),
-		run: func(w *reply.Writer, input []byte) {
+		run: func(w *reply.Writer, input []byte) []*working.Paper {
 			in, decoded := form.Decode[In](input, w.System)
 			paper := &working.Paper{}
 			out, err := calc(in, paper)
@@ -49,7 +52,7 @@ func entry[In, Out any](name, title, about string, calc func(In, *working.Paper)
 				w.Raw(`{"ok":false,"faults":`)
 				w.Faults(faults)
 				w.Raw("}")
-				return
+				return []*working.Paper{paper}
 			}
 			w.Raw(`{"ok":true,"answers":`)
 			w.Answers(out, paper)
@@ -60,6 +63,7 @@ func entry[In, Out any](name, title, about string, calc func(In, *working.Paper)
 				w.Steps(paper.Steps)
 			}
 			w.Raw("}")
+			return []*working.Paper{paper}
 		},
 	}
 }
@@ -70,6 +74,8 @@ type Options struct {
 	Units string `json:"units"`
 	// Working asks for the steps.
 	Working bool `json:"working"`
+	// Station, of a plan, asks for the steps of that station alone.
+	Station string `json:"station"`
 }
 
 // Call answers one call of a door: the name of a calculator, the options and
@@ -89,7 +95,7 @@ func Call(name string, options, input []byte) (out []byte) {
 	}()
 	var o Options
 	if len(options) > 0 {
-		if err := json.Unmarshal(options, &o); err != nil {
+		if err := strictly(options, &o); err != nil {
 			return broken("the options cannot be read: " + err.Error())
 		}
 	}
@@ -97,7 +103,7 @@ func Call(name string, options, input []byte) (out []byte) {
 	if !ok {
 		return broken(fmt.Sprintf("units %q are neither metric nor us", o.Units))
 	}
-	w := &reply.Writer{System: system, Working: o.Working}
+	w := &reply.Writer{System: system, Working: o.Working, Station: o.Station}
 	switch name {
 	case "list":
 		list(w)
@@ -121,6 +127,13 @@ func All() []Calculator { return append([]Calculator(nil), all...) }
 // Fields describes the calculator's input.
 func (c Calculator) Fields(system quantity.System) []form.Field {
 	return form.Describe(c.input, system)
+}
+
+// strictly reads JSON and refuses names that it does not know.
+func strictly(text []byte, to any) error {
+	d := json.NewDecoder(bytes.NewReader(text))
+	d.DisallowUnknownFields()
+	return d.Decode(to)
 }
 
 func broken(why string) []byte {
@@ -160,8 +173,8 @@ type ReadRequest struct {
 // read answers with the text to keep (with its unit) and the value as shown.
 func read(w *reply.Writer, input []byte) {
 	var q ReadRequest
-	if err := json.Unmarshal(input, &q); err != nil {
-		panic(err)
+	if err := strictly(input, &q); err != nil {
+		panic("the question cannot be read: " + err.Error())
 	}
 	kept, shown, err := quantity.Read(q.Kind, q.Text, q.Unit, w.System)
 	if err != nil {

@@ -72,7 +72,7 @@ func (s *Station) write(w *reply.Writer) {
 		w.Raw("}")
 	}
 	w.Raw("]")
-	if w.Working {
+	if w.Working && (w.Station == "" || w.Station == s.Key) {
 		w.Key("steps")
 		w.Steps(s.Paper.Steps)
 	}

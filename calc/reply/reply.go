@@ -19,11 +19,12 @@ import (
 	"pourwright/calc/working"
 )
 
-// Writer appends JSON for one reader: a unit system, and whether the working
-// is wanted.
+// Writer appends JSON for one reader: a unit system, whether the working is
+// wanted, and of a plan, of which station alone (of all where it is empty).
 type Writer struct {
 	System  quantity.System
 	Working bool
+	Station string
 	buf     []byte
 	steps   map[stepKey]int
 }
