@@ -8,6 +8,7 @@ import (
 	"pourwright/calc/alloy"
 	"pourwright/calc/mouldstuff"
 	"pourwright/calc/quantity"
+	"pourwright/calc/riser"
 	"pourwright/calc/source"
 	"pourwright/calc/working"
 )
@@ -79,8 +80,8 @@ func (w *weighing) noRiser() {
 		w.ironRemarks()
 		return
 	}
-	lack := w.p.Step("V_lack", "feed that one casting wants", w.beta*w.V, "cm^3", "beta * V", feedRule)
-	w.p.Find(working.Finding{Level: working.Note, Code: "no-riser", Field: "risers", Source: feedRule,
+	lack := w.p.Step("V_lack", "feed that one casting wants", w.beta*w.V, "cm^3", "beta * V", riser.FeedRule)
+	w.p.Find(working.Finding{Level: working.Note, Code: "no-riser", Field: "risers", Source: riser.FeedRule,
 		Text: working.Say("There is no riser, and %v shrinks by %v: each casting wants %v of feed metal. Thin even walls get it through the gate; a heavy section pipes.", w.a.Name, share(w.beta), cm3(lack)),
 		Do:   working.Say("Add a riser on the heaviest section, or chill it.")})
 }
@@ -98,12 +99,12 @@ func (w *weighing) feedRemarks() {
 			Do:   working.Say("Chill the heavy sections, pour no hotter than the walls need, and do not expect a pressure-tight heavy wall from risers alone.")})
 	}
 	if w.sections.hollowed && !w.in.Modulus.Known() {
-		w.p.Find(working.Finding{Level: working.Note, Code: "hollow-not-in-modulus", Field: "modulus", Source: modulusRule,
+		w.p.Find(working.Finding{Level: working.Note, Code: "hollow-not-in-modulus", Field: "modulus", Source: riser.ModulusRule,
 			Text: working.Say("The modulus to feed, %v, is that of %v as if nothing were taken out of it.", w.out.Modulus.V, w.sections.name),
 			Do:   working.Say("Where a bore or hollow lies in it, build it as a tube or give your own modulus.")})
 	}
 	if k := w.in.RiserFactor; k.Known() && k.V < 1 && !w.isIron() {
-		w.p.Find(working.Finding{Level: working.Mind, Code: "riser-factor-low", Field: "riser_factor", Source: modulusRule,
+		w.p.Find(working.Finding{Level: working.Mind, Code: "riser-factor-low", Field: "riser_factor", Source: riser.ModulusRule,
 			Text: working.Say("A factor of %v makes the risers freeze before the section they feed.", k.V),
 			Do:   working.Say("Use 1.2.")})
 	}
@@ -132,21 +133,21 @@ func (w *weighing) riserRemarks(p *working.Paper, r Riser, path string, out Rise
 	wanted := max(out.ByModulus, out.ByVolume)
 	bigger := working.Say("Make it at least %v across and %v high.", wanted, wanted*quantity.Length(h))
 	if r.Diameter.Known() && float64(out.ModulusMargin) < enough {
-		p.Find(working.Finding{Level: working.Stop, Code: "riser-small-modulus", Field: path + ".diameter", Source: modulusRule, Do: bigger,
+		p.Find(working.Finding{Level: working.Stop, Code: "riser-small-modulus", Field: path + ".diameter", Source: riser.ModulusRule, Do: bigger,
 			Text: working.Say("The modulus of %v is %v and %v is wanted to feed a section of %v: it freezes too soon.", out.Name, out.Modulus, out.ModulusWanted, out.ModulusFed)})
 	}
 	if g := out.FeedMargin; r.Diameter.Known() && g.Known() && float64(g.V) < enough {
-		p.Find(working.Finding{Level: working.Stop, Code: "riser-small-feed", Field: path + ".diameter", Source: feedRule, Do: bigger,
+		p.Find(working.Finding{Level: working.Stop, Code: "riser-small-feed", Field: path + ".diameter", Source: riser.FeedRule, Do: bigger,
 			Text: working.Say("%v holds %v and %v is wanted to feed %v: its pipe runs into the casting.", capital(out.Name), out.Volume, out.VolumeWanted, out.Fed)})
 	}
-	if q := quantity.Number(h); q < lowProportion || q > highProportion {
+	if q := quantity.Number(h); q < riser.LowProportion || q > riser.HighProportion {
 		field := path + ".ratio"
 		if r.Height.Known() {
 			field = path + ".height"
 		}
 		p.Find(working.Finding{Level: working.Mind, Code: "riser-proportion", Field: field, Source: proportions,
-			Text: working.Say("%v stands %v times as high as wide; the figures used here are for %v to %v times.", capital(out.Name), q, lowProportion, highProportion),
-			Do:   working.Say("Keep between %v and %v of its height.", lowProportion, highProportion)})
+			Text: working.Say("%v stands %v times as high as wide; the figures used here are for %v to %v times.", capital(out.Name), q, riser.LowProportion, riser.HighProportion),
+			Do:   working.Say("Keep between %v and %v of its height.", riser.LowProportion, riser.HighProportion)})
 	}
 	if r.Cover.V == Blind {
 		p.Find(working.Finding{Level: working.Note, Code: "blind-vent", Field: path + ".cover", Source: source.Practice("blind risers need air on the metal, or they do not feed"),
@@ -168,8 +169,8 @@ func (w *weighing) seatRemark(p *working.Paper, r Riser, path string, out RiserA
 		return
 	}
 	s, D := w.sections, quantity.In(out.Diameter, "cm")
-	foot := p.Step("A_foot", "foot of the riser, at most half the section's surface", math.Min(math.Pi/4*D*D, s.Ag/2), "cm^2", "min(pi / 4 * pow(D, 2), A_g / 2)", riserGeometry)
-	M := p.Step("M_foot", "modulus with the foot covered", s.Vg/(s.Ag-foot), "cm", "V_g / (A_g - A_foot)", source.Ghosh.Seen("sample problem 2.9: a top riser takes its seat off the cooled surface"))
+	foot := p.Step("A_foot", "foot of the riser, at most half the section's surface", math.Min(math.Pi/4*D*D, s.Ag/2), "cm^2", "min(pi / 4 * pow(D, 2), A_g / 2)", riser.Geometry)
+	M := p.Step("M_foot", "modulus with the foot covered", s.Vg/(s.Ag-foot), "cm", "V_g / (A_g - A_foot)", riser.Seat)
 	if M <= 1.05*quantity.In(out.ModulusFed, "cm") {
 		return
 	}

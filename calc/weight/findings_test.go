@@ -29,10 +29,10 @@ func TestFindings(t *testing.T) {
 		set   func(*weight.Input)
 	}{
 		{"riser-small-modulus", working.Stop, "risers[0].diameter",
-			"The modulus of riser 1 is 5 mm and 9.73 mm is wanted to feed a section of 8.11 mm: it freezes too soon.", "Make it at least 79.07 mm across and 79.07 mm high.",
+			"The modulus of riser 1 is 5 mm and 9.73 mm is wanted to feed a section of 8.11 mm: it freezes too soon.", "Make it at least 79.1 mm across and 79.1 mm high.",
 			func(in *weight.Input) { in.Risers[0].Diameter = some(30 * mm) }},
 		{"riser-small-feed", working.Stop, "risers[0].diameter",
-			"Riser 1 holds 216 cm³ and 388 cm³ is wanted to feed 600 cm³: its pipe runs into the casting.", "Make it at least 79.07 mm across and 79.07 mm high.",
+			"Riser 1 holds 216 cm³ and 388 cm³ is wanted to feed 600 cm³: its pipe runs into the casting.", "Make it at least 79.1 mm across and 79.1 mm high.",
 			func(in *weight.Input) { in.Risers[0].Diameter = some(65 * mm) }},
 		{"riser-proportion", working.Mind, "risers[0].ratio",
 			"Riser 1 stands 3 times as high as wide; the figures used here are for 0.5 to 2 times.", "Keep between 0.5 and 2 of its height.",
@@ -41,7 +41,7 @@ func TestFindings(t *testing.T) {
 			"A factor of 0.9 makes the risers freeze before the section they feed.", "Use 1.2.",
 			func(in *weight.Input) { in.RiserFactor = some(quantity.Number(0.9)) }},
 		{"blind-vent", working.Note, "risers[0].cover",
-			"A blind riser only feeds while air can press on its metal.", "Put a pencil core or a sharp sand wedge through its top, a tenth to a fifth of its diameter, about 7.91 mm to 15.81 mm.",
+			"A blind riser only feeds while air can press on its metal.", "Put a pencil core or a sharp sand wedge through its top, a tenth to a fifth of its diameter, about 7.91 mm to 15.8 mm.",
 			func(in *weight.Input) { in.Risers[0].Cover = some(weight.Blind) }},
 		{"sleeve-figures", working.Mind, "risers[0].extension",
 			"Sleeves differ from maker to maker; a modulus extension of 1.1 and the efficiency shown in the working are only usual.", "Take the figures from the sleeve's own sheet.",

@@ -171,5 +171,5 @@ func Example() {
 	fmt.Println("riser", out.Risers[0].Diameter)
 	// Output:
 	// modulus 7.01 mm
-	// riser 47.02 mm
+	// riser 47 mm
 }

@@ -8,6 +8,7 @@ import (
 	"pourwright/calc/alloy"
 	"pourwright/calc/form"
 	"pourwright/calc/quantity"
+	"pourwright/calc/riser"
 	"pourwright/calc/source"
 	"pourwright/calc/working"
 )
@@ -28,7 +29,7 @@ func (w *weighing) risers() form.Faults {
 	if own := w.in.RiserFactor; own.Known() {
 		w.p.Give("k", "modulus of the riser over that of the section", own.V, "1")
 	} else {
-		f := riserFactor(w.a.Family)
+		f := riser.Factor(w.a.Family)
 		w.p.Lookup("k", "modulus of the riser over that of the section", float64(f.V), "1", f.Source, f.Note)
 	}
 	working.GiveOpt(w.p, "k_n", "modulus of the neck over that of the section", w.in.NeckFactor, "1")
@@ -113,7 +114,7 @@ func (w *weighing) shares() ([]float64, form.Faults) {
 		}
 	}
 	if equal == 0 && len(out) > 0 && given < w.N*0.99 {
-		w.p.Find(working.Finding{Level: working.Mind, Code: "feeds-short", Field: "risers[0].feeds", Source: feedRule,
+		w.p.Find(working.Finding{Level: working.Mind, Code: "feeds-short", Field: "risers[0].feeds", Source: riser.FeedRule,
 			Text: working.Say("By the shares you give, the risers feed %v of the castings in the mould; nothing feeds the rest.", share(given/w.N)),
 			Do:   working.Say("Raise the shares until they come to 100 %%, or add a riser.")})
 	}
@@ -145,26 +146,26 @@ func (w *weighing) riser(i int, r Riser, phi float64) (mass float64, faults form
 		return 0, faults
 	}
 	k, kn := w.factor(), float64(w.in.NeckFactor.V)
-	Mw := p.Step("M_w", "modulus wanted of the riser", k*Mc, "cm", "k * M_c", modulusRule)
+	Mw := p.Step("M_w", "modulus wanted of the riser", k*Mc, "cm", "k * M_c", riser.ModulusRule)
 	eta := w.efficiency(p, r)
 	if !(eta > w.beta) {
 		return 0, form.Faults{{Field: path + ".efficiency", Label: "Own feed efficiency", Value: quantity.Text(share(eta)),
 			Why: working.Say("a riser that gives %v of itself while the metal shrinks by %v cannot even feed itself, however large; use a sleeve, whose efficiency is higher", share(eta), share(w.beta))}}
 	}
-	Vf := p.Step("V_f", "riser volume wanted for feed metal", w.beta*Vz/(eta-w.beta), "cm^3", "beta * V_z / (eta - beta)", feedRule)
+	Vf := p.Step("V_f", "riser volume wanted for feed metal", w.beta*Vz/(eta-w.beta), "cm^3", "beta * V_z / (eta - beta)", riser.FeedRule)
 
 	x := 1.0
 	if r.Cover.V == Sleeve {
 		x = working.GiveOpt(p, "x", "modulus extension by the sleeve", r.Extension, "1")
 	}
 	h := proportion(p, r)
-	cV, cM := coefficients(p, r, h)
+	cV, cM := riser.Coefficients(p, h, r.Place.V == Side, r.Shape.V == Domed)
 	perDiameter := "c_M"
 	if r.Cover.V == Sleeve {
 		perDiameter = "(x * c_M)"
 	}
-	DM := p.Step("D_M", "diameter by modulus", Mw/(x*cM), "cm", "M_w / "+perDiameter, modulusRule)
-	DV := p.Step("D_V", "diameter by feed volume", math.Cbrt(Vf/cV), "cm", "cbrt(V_f / c_V)", feedRule)
+	DM := p.Step("D_M", "diameter by modulus", Mw/(x*cM), "cm", "M_w / "+perDiameter, riser.ModulusRule)
+	DV := p.Step("D_V", "diameter by feed volume", math.Cbrt(Vf/cV), "cm", "cbrt(V_f / c_V)", riser.FeedRule)
 	out.Governs = "modulus"
 	if DV > DM {
 		out.Governs = "feed volume"
@@ -174,17 +175,17 @@ func (w *weighing) riser(i int, r Riser, phi float64) (mass float64, faults form
 		p.Give("D_own", "your own diameter", r.Diameter.V, "cm")
 		D = p.Step("D", "diameter", quantity.In(r.Diameter.V, "cm"), "cm", "D_own", ownFigure)
 	} else {
-		D = p.StepNote("D", "diameter", math.Max(DM, DV), "cm", "max(D_M, D_V)", modulusRule, "ruled by the "+out.Governs)
+		D = p.StepNote("D", "diameter", math.Max(DM, DV), "cm", "max(D_M, D_V)", riser.ModulusRule, "ruled by the "+out.Governs)
 	}
 	H := p.Step("H", "height", h*D, "cm", "h * D", definition)
-	Vr := p.Step("V_r", "volume of the riser", cV*math.Pow(D, 3), "cm^3", "c_V * pow(D, 3)", riserGeometry)
-	Mr := p.Step("M_r", "modulus of the riser", x*cM*D, "cm", perDiameter+" * D", riserGeometry)
+	Vr := p.Step("V_r", "volume of the riser", cV*math.Pow(D, 3), "cm^3", "c_V * pow(D, 3)", riser.Geometry)
+	Mr := p.Step("M_r", "modulus of the riser", x*cM*D, "cm", perDiameter+" * D", riser.Geometry)
 	gM := p.Step("g_M", "modulus, times what is wanted", Mr/Mw, "1", "M_r / M_w", definition)
 	if w.beta > 0 {
-		gV := p.Step("g_V", "feed metal, times what is wanted", eta*Vr/(w.beta*(Vr+Vz)), "1", "eta * V_r / (beta * (V_r + V_z))", feedRule)
+		gV := p.Step("g_V", "feed metal, times what is wanted", eta*Vr/(w.beta*(Vr+Vz)), "1", "eta * V_r / (beta * (V_r + V_z))", riser.FeedRule)
 		out.FeedMargin = quantity.Some(number(gV))
 	}
-	Mn := p.Step("M_n", "modulus of the neck", kn*Mc, "cm", "k_n * M_c", modulusRule)
+	Mn := p.Step("M_n", "modulus of the neck", kn*Mc, "cm", "k_n * M_c", riser.ModulusRule)
 	if r.Place.V == Side {
 		out.NeckDiameter = quantity.Some(cm(p.Step("D_n", "diameter of a long round neck", 4*Mn, "cm", "4 * M_n", source.Derived("a long rod has a quarter of its diameter for modulus"))))
 	}
@@ -205,7 +206,7 @@ func (w *weighing) factor() float64 {
 	if own := w.in.RiserFactor; own.Known() {
 		return float64(own.V)
 	}
-	return float64(riserFactor(w.a.Family).V)
+	return float64(riser.Factor(w.a.Family).V)
 }
 
 // fedModulus is that of the section a riser feeds: its own figure, or the
@@ -222,17 +223,17 @@ func (w *weighing) fedModulus(p *working.Paper, r Riser, path string) (float64, 
 			return 0, form.Faults{{Field: path + ".seat", Label: "Casting surface they cover", Value: quantity.Text(r.Seat.V),
 				Why: working.Say("%v is most of the cooled surface of %v, %v; it must be at most %v", r.Seat.V, s.name, cm2(s.Ag), cm2(0.9*s.Ag))}}
 		}
-		return p.Step("M_c", "modulus to feed, without the surface under the risers", s.Vg/(s.Ag-seat), "cm", "V_g / (A_g - A_seat)", source.Ghosh.Seen("sample problem 2.9: a top riser takes its seat off the cooled surface")), nil
+		return p.Step("M_c", "modulus to feed, without the surface under the risers", s.Vg/(s.Ag-seat), "cm", "V_g / (A_g - A_seat)", riser.Seat), nil
 	}
 	M := quantity.In(w.out.Modulus.V, "cm")
-	return p.Step("M_c", "modulus to feed", M, "cm", "M_g", modulusRule), nil
+	return p.Step("M_c", "modulus to feed", M, "cm", "M_g", riser.ModulusRule), nil
 }
 
 func (w *weighing) efficiency(p *working.Paper, r Riser) float64 {
 	if own := r.Efficiency; own.Known() {
 		return p.Give("eta", "share of the riser that it can give", own.V, "1")
 	}
-	f := efficiency(r.Cover.V)
+	f := riser.Efficiency(r.Cover.V == Sleeve)
 	return p.Lookup("eta", "share of the riser that it can give", float64(f.V), "1", f.Source, f.Note)
 }
 
