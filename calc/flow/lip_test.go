@@ -102,6 +102,7 @@ func TestHeadInvertsFlow(t *testing.T) {
 func TestLipFindings(t *testing.T) {
 	codes := func(l Lip, h float64) []string {
 		p := &working.Paper{}
+		l.Discharge.State = quantity.Defaulted
 		l.Find(p, l.Flow(quantity.Length(h)), quantity.Length(h), "lip")
 		var out []string
 		for _, f := range p.Findings {

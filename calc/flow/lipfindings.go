@@ -14,8 +14,8 @@ const metalStands = 10 * quantity.Millimetre
 
 // Find puts on the paper what there is to mind about a lip with a flow over
 // it under its head: the lip too narrow, a notch outside the angles that were
-// tested, a head that is too small to trust, and what the doubt about the
-// coefficient does to the head. Field is the JSON path of the lip in the
+// tested, a head that is too small to trust, and, while the coefficient is the
+// default, what the doubt about it does to the head. Field is the JSON path of the lip in the
 // caller's input.
 func (l Lip) Find(p *working.Paper, flow quantity.VolumeFlow, head quantity.Length, field string) {
 	l.findNarrow(p, flow, head, field)
@@ -29,12 +29,13 @@ func (l Lip) Find(p *working.Paper, flow quantity.VolumeFlow, head quantity.Leng
 			Text: working.Say("The head over the lip is only %v. A pool of metal stands about %v high by surface tension alone, so the stream starts late and all at once, and breaks off early.", head, metalStands),
 			Do:   working.Say("Take a narrower lip, or tip a little further at the start than worked out here.")})
 	}
+	if l.Discharge.State != quantity.Defaulted {
+		return
+	}
 	free := l
 	free.Discharge = quantity.Some(quantity.Number(1))
-	sharp := l
-	sharp.Discharge = quantity.Some(quantity.Number(0.6))
 	p.Find(working.Finding{Level: working.Note, Code: "lip-coefficient", Field: field + ".discharge", Source: source.Practice("discharge coefficients of ladle lips, 0.6 to 1"),
-		Text: working.Say("The discharge coefficient of a lip is not well known: for this flow the head lies between %v at a coefficient of 1 and %v at 0.6.", free.Head(flow), sharp.Head(flow)),
+		Text: working.Say("The discharge coefficient of a lip is not well known: for this flow the head lies between %v at a coefficient of 1 and %v at %v.", free.Head(flow), head, l.Discharge.V),
 		Do:   working.Say("Time a pour of a known mass at a steady tilt and put in your own coefficient.")})
 }
 

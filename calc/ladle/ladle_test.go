@@ -328,9 +328,18 @@ func TestFaults(t *testing.T) {
 // moved.
 func TestTipRegression(t *testing.T) {
 	out, _ := work(t, hand())
-	got := fmt.Sprint(out.BrimMass, " ", out.HoldsMass, " ", out.Level.V, " ", out.Head, " ", out.LipTilt.V, " ", out.StartTilt.V, " ", out.EndTilt.V, " ",
-		out.RateSlow.V, " ", out.RateFast.V, " ", out.EvenRate.V, " ", out.EvenLeast.V, " ", out.EvenMost.V, " ", out.StreamSpeed.V)
-	require.Equal(t, "28.3 kg 25 kg 147.1 mm 26.91 mm 25.9° 41.9° 84.7° 3.59 °/s 5.77 °/s 5.25 °/s 1.42 kg/s 2.64 kg/s 1.28 m/s", got)
+	for name, pair := range map[string][2]float64{
+		"brim, kg":          {28.313329, float64(out.BrimMass)},
+		"holds, kg":         {25.008759, float64(out.HoldsMass)},
+		"level, mm":         {147.050289, 1000 * float64(out.Level.V)},
+		"slowest, °/s":      {3.589986, degrees(float64(out.RateSlow.V))},
+		"fastest, °/s":      {5.765728, degrees(float64(out.RateFast.V))},
+		"least even, kg/s":  {1.422003, float64(out.EvenLeast.V)},
+		"most even, kg/s":   {2.638449, float64(out.EvenMost.V)},
+		"at the basin, m/s": {1.280992, float64(out.StreamSpeed.V)},
+	} {
+		require.InEpsilon(t, pair[0], pair[1], 1e-6, name)
+	}
 }
 
 func FuzzTip(f *testing.F) {

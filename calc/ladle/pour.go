@@ -177,9 +177,14 @@ func (j *job) even(lip, end, t float64) {
 	j.out.TiltChart = append(j.out.TiltChart, working.Series{Label: "Tilt rate held even", X: timeAxis, Y: tiltAxis,
 		Points: []working.Point{{X: 0, Y: lip}, {X: t, Y: stop}}})
 	if most > 1.25*least {
+		first, slow, fast := turning(degrees(j.rate(float64(j.out.StartTilt.V)))), j.out.RateSlow.V, j.out.RateFast.V
+		do := working.Say("Follow the tilt against time: start at %v, slow down to %v where the flow wants to run away, then speed up.", first, slow)
+		if !(first > 1.05*slow) {
+			do = working.Say("Follow the tilt against time: start at %v and speed up to %v as the ladle empties.", first, fast)
+		}
 		p.Find(working.Finding{Level: working.Note, Code: "even-tilt-uneven-flow", Field: "tilt", Source: geometry,
 			Text: working.Say("Tipped at an even %v the same ladle would give between %v and %v: an even tilt is not an even flow.", turning(degrees(rate)), quantity.MassFlow(least), quantity.MassFlow(most)),
-			Do:   working.Say("Follow the tilt against time: start at %v, slow down to %v where the flow wants to run away, then speed up.", turning(degrees(j.rate(float64(j.out.StartTilt.V)))), j.out.RateSlow.V)})
+			Do:   do})
 	}
 }
 

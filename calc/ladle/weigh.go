@@ -53,7 +53,7 @@ func (j *job) weigh() {
 		j.out.Carried = some(quantity.Mass(total))
 	} else {
 		p.Find(working.Finding{Level: working.Mind, Code: "tare-unknown", Field: "shell", Source: source.Practice("the tare of a ladle is easily forgotten"),
-			Text: working.Say("The weight of %v is not stated: %v is the least that will hang on the shank, not the most.", strings.Join(missing, ", "), j.out.AtLeast),
+			Text: working.Say("The weight of %v is not stated: %v is the least that there is to carry, not the most.", strings.Join(missing, ", "), j.out.AtLeast),
 			Do:   working.Say("Weigh the empty ladle with its lining and tools, and fill it in.")})
 	}
 	if j.in.Carry.V == ByHoist {
