@@ -277,11 +277,12 @@ func TestCarried(t *testing.T) {
 		require.InDelta(t, 37.5, float64(out.GuideMen.V), 1e-9)
 		require.InDelta(t, 24, float64(out.GuideWomen.V), 1e-9)
 	})
-	t.Run("U.S. Navy or older foundry tables: a hand ladle 7 to 8 in wide and deep, 1/2 to 3/4 in lining, holds 30 to 50 lb", func(t *testing.T) {
+	t.Run("old published table of ladles (seen): hand ladles 7 to 8 in wide and deep are rated 30 to 50 lb; the brim lies a little over", func(t *testing.T) {
 		in := hand()
 		in.Top, in.Bottom, in.Depth = 7*quantity.Inch, 6*quantity.Inch, 6.9*quantity.Inch
 		out, _ := work(t, in)
-		require.InDelta(t, 55, quantity.In(out.BrimMass, "lb"), 5)
+		require.Greater(t, quantity.In(out.BrimMass, "lb"), 50.0)
+		require.Less(t, quantity.In(out.HoldsMass, "lb"), 60.0)
 	})
 	t.Run("lining and shell by thickness against slices", func(t *testing.T) {
 		in := hand()
