@@ -434,6 +434,8 @@ func (w *Writer) stepValue(v working.Value) {
 	w.Raw("{")
 	w.Key("symbol")
 	w.Text(v.Symbol)
+	w.Key("mark")
+	w.Raw(working.TypesetSymbol(v.Symbol))
 	w.Key("what")
 	w.Text(v.What)
 	w.Key("text")

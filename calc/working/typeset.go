@@ -98,6 +98,14 @@ var greek = map[string]string{
 	"Delta": "Δ", "Theta": "Θ", "Sigma": "Σ", "Phi": "Φ", "Omega": "Ω",
 }
 
+// TypesetSymbol lays out one symbol as Typeset does, for the lines that say
+// what each symbol stands for: rho_m as ρ with the subscript m.
+func TypesetSymbol(symbol string) string {
+	var b strings.Builder
+	symbolNode(symbol).write(&b)
+	return b.String()
+}
+
 // symbolNode sets rho_m as ρ with the subscript m, and Delta_T as ΔT.
 func symbolNode(name string) node {
 	head, sub, has := strings.Cut(name, "_")
