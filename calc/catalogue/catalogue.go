@@ -87,12 +87,21 @@ type Options struct {
 //
 // Besides the calculators it answers "list" (all calculators with their
 // fields) and "read" (one typed text, see ReadRequest).
-func Call(name string, options, input []byte) (out []byte) {
+func Call(name string, options, input []byte) []byte {
+	return guarded(func() []byte { return call(name, options, input) })
+}
+
+// guarded turns a panic into the third reply.
+func guarded(answer func() []byte) (out []byte) {
 	defer func() {
 		if r := recover(); r != nil {
 			out = broken(fmt.Sprint(r))
 		}
 	}()
+	return answer()
+}
+
+func call(name string, options, input []byte) []byte {
 	var o Options
 	if len(options) > 0 {
 		if err := strictly(options, &o); err != nil {

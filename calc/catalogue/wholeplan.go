@@ -5,6 +5,7 @@ import (
 
 	"pourwright/calc/plan"
 	"pourwright/calc/reply"
+	"pourwright/calc/working"
 )
 
 // wholePlan is the entry of the plan itself. It always answers: what is wrong
@@ -14,8 +15,14 @@ func wholePlan() Calculator {
 		Name: "plan", Title: "The whole plan",
 		About: "One pour, all stations linked: what each answers, what it still needs, and everything to mind.",
 		input: reflect.TypeFor[plan.Document](),
-		run: func(w *reply.Writer, input []byte) {
-			plan.Work(plan.Read(input, w.System)).Write(w)
+		run: func(w *reply.Writer, input []byte) []*working.Paper {
+			worked := plan.Work(plan.Read(input, w.System))
+			worked.Write(w)
+			var papers []*working.Paper
+			for _, s := range worked.Stations {
+				papers = append(papers, s.Paper)
+			}
+			return papers
 		},
 	}
 }

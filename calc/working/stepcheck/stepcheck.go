@@ -16,12 +16,13 @@ import (
 	"pourwright/calc/working"
 )
 
-// tolerance is relative, on values recomputed along another road.
-const tolerance = 1e-9
-
-// floor allows for cancellation: a result smaller than this, in SI, is compared
-// as if it were this large.
-const floor = 1e-6
+// tolerance is relative, on values recomputed along another road. Where a
+// formula takes nearly equal values from each other, the rounding that is left
+// over counts too, slack times what this road's own came to.
+const (
+	tolerance = 1e-9
+	slack     = 100
+)
 
 // Paper checks every step of a paper and returns what is wrong, a line each.
 func Paper(p *working.Paper) []string {
@@ -68,7 +69,7 @@ func Step(s working.Step) error {
 	if err != nil {
 		return err
 	}
-	env := map[string]amount{"pi": {math.Pi, dims{}}}
+	env := map[string]amount{"pi": rounded(math.Pi, 0, dims{})}
 	for _, in := range s.Inputs {
 		u, err := parseUnit(in.Unit)
 		if err != nil {
@@ -84,16 +85,22 @@ func Step(s working.Step) error {
 	if !got.dims.same(want.dims) {
 		return fmt.Errorf("dimension %v, recorded as %v", got.dims, want.dims)
 	}
-	if diff := math.Abs(got.v - want.v); !(diff <= tolerance*math.Max(math.Abs(want.v), floor)) { // so that NaN fails
+	if diff := math.Abs(got.v - want.v); !(diff <= tolerance*math.Abs(want.v)+slack*got.off) { // so that NaN fails
 		return fmt.Errorf("evaluates to %v, recorded as %v (SI)", got.v, want.v)
 	}
 	return nil
 }
 
+// amount is a value in SI, how far rounding can have put it off, and its
+// dimension.
 type amount struct {
-	v    float64
-	dims dims
+	v, off float64
+	dims   dims
 }
+
+// rounded is a value that came out of an operation with the error off, and was
+// rounded once more.
+func rounded(v, off float64, d dims) amount { return amount{v, off + 0x1p-52*math.Abs(v), d} }
 
 func eval(e ast.Expr, env map[string]amount) (amount, error) {
 	switch e := e.(type) {
@@ -101,7 +108,7 @@ func eval(e ast.Expr, env map[string]amount) (amount, error) {
 		return eval(e.X, env)
 	case *ast.BasicLit:
 		v, err := strconv.ParseFloat(e.Value, 64)
-		return amount{v, dims{}}, err
+		return rounded(v, 0, dims{}), err
 	case *ast.Ident:
 		a, ok := env[e.Name]
 		if !ok {
@@ -134,9 +141,9 @@ func binary(e *ast.BinaryExpr, env map[string]amount) (amount, error) {
 	}
 	switch e.Op {
 	case token.MUL:
-		return amount{x.v * y.v, x.dims.plus(y.dims, 1)}, nil
+		return rounded(x.v*y.v, math.Abs(x.v)*y.off+math.Abs(y.v)*x.off, x.dims.plus(y.dims, 1)), nil
 	case token.QUO:
-		return amount{x.v / y.v, x.dims.plus(y.dims, -1)}, nil
+		return rounded(x.v/y.v, (x.off+math.Abs(x.v/y.v)*y.off)/math.Abs(y.v), x.dims.plus(y.dims, -1)), nil
 	case token.ADD, token.SUB:
 		if !x.dims.same(y.dims) {
 			return x, fmt.Errorf("adds %v to %v", x.dims, y.dims)
@@ -144,7 +151,7 @@ func binary(e *ast.BinaryExpr, env map[string]amount) (amount, error) {
 		if e.Op == token.SUB {
 			y.v = -y.v
 		}
-		return amount{x.v + y.v, x.dims}, nil
+		return rounded(x.v+y.v, x.off+y.off, x.dims), nil
 	}
 	return x, fmt.Errorf("operator %s", e.Op)
 }
@@ -178,16 +185,17 @@ func call(e *ast.CallExpr, env map[string]amount) (amount, error) {
 	}
 	switch name.Name {
 	case "sqrt":
-		return amount{math.Sqrt(args[0].v), args[0].dims.times(0.5)}, nil
+		return through(math.Sqrt, args[0], args[0].dims.times(0.5)), nil
 	case "cbrt":
-		return amount{math.Cbrt(args[0].v), args[0].dims.times(1.0 / 3)}, nil
+		return through(math.Cbrt, args[0], args[0].dims.times(1.0/3)), nil
 	case "abs":
-		return amount{math.Abs(args[0].v), args[0].dims}, nil
+		return through(math.Abs, args[0], args[0].dims), nil
 	case "pow":
 		if !args[1].dims.same(dims{}) {
 			return amount{}, fmt.Errorf("an exponent has dimension %v", args[1].dims)
 		}
-		return amount{math.Pow(args[0].v, args[1].v), args[0].dims.times(args[1].v)}, nil
+		power := func(x float64) float64 { return math.Pow(x, args[1].v) }
+		return through(power, args[0], args[0].dims.times(args[1].v)), nil
 	case "min", "max":
 		out := args[0]
 		for _, a := range args[1:] {
@@ -207,5 +215,17 @@ func call(e *ast.CallExpr, env map[string]amount) (amount, error) {
 	if !args[0].dims.same(dims{}) {
 		return amount{}, fmt.Errorf("%s of something with dimension %v", name.Name, args[0].dims)
 	}
-	return amount{f(args[0].v), dims{}}, nil
+	return through(f, args[0], dims{}), nil
+}
+
+// through puts a value through a function of one argument.
+func through(f func(float64) float64, x amount, d dims) amount {
+	v := f(x.v)
+	off := 0.0
+	for _, beside := range []float64{f(x.v - x.off), f(x.v + x.off)} {
+		if !math.IsNaN(beside) { // as the root beside zero is
+			off = math.Max(off, math.Abs(beside-v))
+		}
+	}
+	return rounded(v, off, d)
 }

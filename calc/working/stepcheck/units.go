@@ -53,7 +53,10 @@ type unit struct {
 	dims          dims
 }
 
-func (u unit) amount(v float64) amount { return amount{(v + u.offset) * u.scale, u.dims} }
+func (u unit) amount(v float64) amount {
+	si := (v + u.offset) * u.scale
+	return rounded(si, 0x1p-52*math.Abs(u.offset*u.scale), u.dims)
+}
 
 // base units, kept apart from package quantity on purpose: a slip in one table
 // does not hide a slip in the other.
