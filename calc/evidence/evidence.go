@@ -25,7 +25,9 @@ type Check struct {
 	// Calculator is the name the door knows.
 	Calculator string `json:"calculator"`
 	// Input is the door's input.
-	Input json.RawMessage `json:"input"`
+	Input json.RawMessage `json:"input,omitempty"`
+	// Plan, instead of an input, names a plan file of testdata/published.
+	Plan string `json:"plan,omitempty"`
 	// Answer is the path of the compared answer: "dimensions[0].pattern".
 	Answer string `json:"answer"`
 	// Expected is the published value with its unit.
@@ -51,13 +53,24 @@ type Row struct {
 	Why string
 }
 
-// Parse reads one file of checks.
-func Parse(data []byte) ([]Check, error) {
+// Parse reads one file of checks. plans are the plan files that checks may
+// name, by file name.
+func Parse(data []byte, plans map[string][]byte) ([]Check, error) {
 	d := json.NewDecoder(strings.NewReader(string(data)))
 	d.DisallowUnknownFields()
 	var checks []Check
 	if err := d.Decode(&checks); err != nil {
 		return nil, err
+	}
+	for i, c := range checks {
+		if c.Plan == "" {
+			continue
+		}
+		document, ok := plans[c.Plan]
+		if !ok {
+			return nil, fmt.Errorf("%s: there is no plan file %q", c.Source, c.Plan)
+		}
+		checks[i].Calculator, checks[i].Input = "plan", document
 	}
 	return checks, nil
 }
@@ -75,7 +88,11 @@ func Run(topic string, c Check) Row {
 		row.Why = string(reply)
 		return row
 	}
-	leaf, err := find(tree["answers"], c.Answer)
+	answers := tree["answers"]
+	if stations, ok := tree["stations"].([]any); ok {
+		answers = byStation(stations)
+	}
+	leaf, err := find(answers, c.Answer)
 	if err != nil {
 		row.Why = err.Error()
 		return row
@@ -104,6 +121,17 @@ func Run(topic string, c Check) Row {
 	row.Got = strings.TrimSpace(strconv.FormatFloat(got/scale-want.offset, 'g', 6, 64) + " " + unit)
 	row.Difference = strings.TrimSpace(strconv.FormatFloat(diff/scale, 'g', 2, 64) + " " + unit)
 	return row
+}
+
+// byStation puts a plan's answers under the keys of their stations.
+func byStation(stations []any) map[string]any {
+	out := map[string]any{}
+	for _, s := range stations {
+		if s, ok := s.(map[string]any); ok {
+			out[fmt.Sprint(s["key"])] = s["answers"]
+		}
+	}
+	return out
 }
 
 var step = regexp.MustCompile(`^([^.\[\]]+)|^\[(\d+)\]|^\.`)

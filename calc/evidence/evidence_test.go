@@ -18,11 +18,18 @@ func TestPublished(t *testing.T) {
 	files, err := filepath.Glob("../../testdata/checks/*.json")
 	require.NoError(t, err)
 	require.NotEmpty(t, files)
+	plans := map[string][]byte{}
+	names, err := filepath.Glob("../../testdata/published/*.pour.json")
+	require.NoError(t, err)
+	for _, name := range names {
+		plans[filepath.Base(name)], err = os.ReadFile(name)
+		require.NoError(t, err)
+	}
 	count := 0
 	for _, name := range files {
 		data, err := os.ReadFile(name)
 		require.NoError(t, err)
-		checks, err := Parse(data)
+		checks, err := Parse(data, plans)
 		require.NoError(t, err, name)
 		topic := strings.TrimSuffix(filepath.Base(name), ".json")
 		for _, c := range checks {

@@ -20,7 +20,9 @@ type Input struct {
 	// PourTemperature is the metal's temperature as it leaves the lip.
 	PourTemperature quantity.Opt[quantity.Temperature] `json:"pour_temperature" label:"Pouring temperature" hint:"At the lip of the ladle; leave empty for the middle of the usual range" min:"150 °C" max:"1750 °C"`
 	// Density is the user's own density of the solid metal.
-	Density quantity.Opt[quantity.Density] `json:"density" label:"Own density, solid" hint:"Only if you have weighed a sample of known volume" part:"Your own figures" min:"1500 kg/m³" max:"12000 kg/m³"`
+	Density quantity.Opt[quantity.Density] `json:"density" label:"Own density, solid" hint:"Only if you have weighed a sample of known volume" part:"Your own figures" min:"1500 kg/m³" max:"20000 kg/m³"`
+	// DensityLiquid is the user's own density of the liquid metal.
+	DensityLiquid quantity.Opt[quantity.Density] `json:"density_liquid" label:"Own density, liquid" hint:"Only if you trust it more than the table; the liquid is a few per cent lighter than the solid" min:"1500 kg/m³" max:"20000 kg/m³"`
 }
 
 // Output is what the other calculators use.
@@ -45,6 +47,8 @@ type Figure struct {
 	Value  working.Text `json:"value" label:"Value"`
 	Source source.Ref   `json:"source" label:"Source"`
 }
+
+var ownFigure = source.Practice("your own figure goes before the table's")
 
 // ambient is the temperature that stock is taken to start at, 25 °C, as in
 // the handbook sums of heat to melt.
@@ -76,19 +80,24 @@ func Describe(in Input, p *working.Paper) (Output, error) {
 	if in.Density.Known() {
 		p.Give("rho_own", "your own density", in.Density.V, "kg/m^3")
 		out.DensitySolid = in.Density.V
-		p.Step("rho_s", "density of the solid metal", float64(in.Density.V), "kg/m^3", "rho_own", source.Practice("your own figure goes before the table's"))
+		p.Step("rho_s", "density of the solid metal", float64(in.Density.V), "kg/m^3", "rho_own", ownFigure)
 	} else {
 		p.Lookup("rho_t", "density in the table", float64(a.DensitySolid.V), "kg/m^3", a.DensitySolid.Source, "")
 		p.Step("rho_s", "density of the solid metal", float64(a.DensitySolid.V), "kg/m^3", "rho_t", a.DensitySolid.Source)
 	}
-	p.Lookup("rho_lt", "liquid density in the table", float64(a.DensityLiquid.V), "kg/m^3", a.DensityLiquid.Source, "")
-	out.DensityLiquid = quantity.Density(p.Step("rho_l", "density of the liquid metal", float64(a.DensityLiquid.V), "kg/m^3", "rho_lt", a.DensityLiquid.Source))
+	if in.DensityLiquid.Known() {
+		own := p.Give("rho_lown", "your own liquid density", in.DensityLiquid.V, "kg/m^3")
+		out.DensityLiquid = quantity.Density(p.Step("rho_l", "density of the liquid metal", own, "kg/m^3", "rho_lown", ownFigure))
+	} else {
+		table := p.Lookup("rho_lt", "liquid density in the table", float64(a.DensityLiquid.V), "kg/m^3", a.DensityLiquid.Source, "")
+		out.DensityLiquid = quantity.Density(p.Step("rho_l", "density of the liquid metal", table, "kg/m^3", "rho_lt", a.DensityLiquid.Source))
+	}
 
 	pour := usualRange(a, in.Wall)
 	out.PourLow, out.PourHigh = pour.Low, pour.High
 	if in.PourTemperature.Known() {
 		T := p.Give("T_own", "the temperature you state", in.PourTemperature.V, "K")
-		p.Step("T_p", "pouring temperature", T, "K", "T_own", source.Practice("your own figure goes before the table's"))
+		p.Step("T_p", "pouring temperature", T, "K", "T_own", ownFigure)
 		out.PourTemperature = in.PourTemperature.V
 	} else {
 		low := p.Lookup("T_1", "lower end of the usual range", float64(pour.Low), "K", pour.Source, "")

@@ -15,6 +15,7 @@ func (r *run) pour() {
 	fill(s, &in.Alloy, "alloy", r.doc.Metal.Alloy, r.alloyKnown(), "metal", alloyLabel)
 	fill(s, &in.PourTemperature, "pour_temperature", r.got.metal.PourTemperature, r.got.hasMetal, "metal", "Pouring temperature")
 	fill(s, &in.Wall, "wall", r.doc.Metal.Wall.V, r.doc.Metal.Wall.Known() && r.got.hasMetal, "metal", "Usual wall")
+	fillOpt(s, &in.Density, "density", r.got.metal.DensityLiquid, r.ownLiquid(), "metal", "Own density, liquid")
 	w := r.got.weight
 	fill(s, &in.Poured, "poured_mass", w.Poured, r.got.hasWeight, "weight", "Metal to pour")
 	fillOpt(s, &in.Casting, "casting_mass", w.CastingsMass, r.got.hasWeight, "weight", "Weight of all castings")
@@ -26,6 +27,9 @@ func (r *run) pour() {
 	}
 	r.got.pour, r.got.hasPour = calculate(s, begun, in, pour.Window)
 }
+
+// ownLiquid says that the plan has its own density of the liquid metal.
+func (r *run) ownLiquid() bool { return r.got.hasMetal && r.doc.Metal.DensityLiquid.Known() }
 
 // linkMould hands the layout of the mould to the pour: heads as they are for
 // the ingates' place, the casting's top as the surface that lifts, the sand in

@@ -107,6 +107,7 @@ func (r *run) ladle() {
 	in := r.doc.Ladle
 	begun := filled(in)
 	fillOpt(s, &in.Alloy, "alloy", r.doc.Metal.Alloy, r.alloyKnown(), "metal", alloyLabel)
+	fillOpt(s, &in.Density, "density", r.got.metal.DensityLiquid, r.ownLiquid(), "metal", "Own density, liquid")
 	fill(s, &in.Metal, "metal", r.got.weight.Poured, r.got.hasWeight, "weight", "Metal to pour")
 	r.linkPourTime(s, &in)
 	r.got.ladle, r.got.hasLadle = calculate(s, begun, in, ladle.Tip)

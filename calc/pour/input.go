@@ -58,6 +58,8 @@ func (CopperCase) Choices() [][2]string {
 type Input struct {
 	// Alloy is the metal.
 	Alloy alloy.Code `json:"alloy" label:"Metal" part:"Metal" link:"metal" hint:"What is stamped on the ingot, or the nearest to it"`
+	// Density is the user's own density of the liquid metal.
+	Density quantity.Opt[quantity.Density] `json:"density" label:"Own density, liquid" link:"metal" hint:"Leave empty to use the metal's own" min:"500 kg/m³" max:"20000 kg/m³"`
 	// Poured is the mass through the sprue.
 	Poured quantity.Mass `json:"poured_mass" label:"Metal poured" link:"weight" hint:"Castings, risers and runners of one mould together" min:"10 g" max:"50 t"`
 	// Casting is the mass of the castings alone.

@@ -58,6 +58,10 @@ func (c *pouring) limit(name, side, usual string, v1 float64, utmost string, v2 
 func (c *pouring) life() {
 	p, in := c.p, c.in
 	m := freeze.MetalOf(c.a)
+	if in.Density.Known() {
+		m.Density.V, m.Density.Low, m.Density.High = in.Density.V, 0, 0
+		m.Density.Source = source.Practice("your own figure goes before the table's")
+	}
 	m.Put(p)
 	c.rho = float64(m.Density.V)
 	Tl := quantity.In(m.Liquidus.V, "degC")
