@@ -36,7 +36,7 @@ var sketch = scene{
 
 // Shares of the flask by which the parts that no input places are set out.
 const (
-	sprueAt    = 0.12 // centre of the sprue from the left wall
+	sprueAt    = 0.12 // centre of the sprue from the left wall, at most
 	minSection = 0.035
 )
 
@@ -47,10 +47,10 @@ func (r *Result) drawing() Drawing {
 	s := r.scene()
 	unit := s.flask
 	left, right := 0.0, s.flask
-	castLeft := math.Max(right-0.1*unit-s.castLength, 0.26*unit)
-	castLeft = math.Min(castLeft, right-s.castLength)
+	// Two thirds of the free sand stand on the side of the sprue.
+	castLeft := (s.flask - s.castLength) * 2 / 3
 	castRight := castLeft + s.castLength
-	sprueX := left + sprueAt*unit
+	sprueX := math.Min(castLeft/2, sprueAt*unit)
 	wallT := minSection * unit
 
 	d := Drawing{}
