@@ -31,16 +31,17 @@ func Build() (Files, error) {
 	if err != nil {
 		return nil, err
 	}
-	return build(root, filepath.Join(root, "site"))
-}
-
-// build builds the page in dir with the engine of the module at root.
-func build(root, dir string) (Files, error) {
 	engine, err := compileEngine(root)
 	if err != nil {
 		return nil, err
 	}
-	p, err := readPage(dir)
+	return build(root, filepath.Join(root, "site"), engine)
+}
+
+// build builds the page in dir with an engine and the data of the module at
+// root.
+func build(root, dir string, engine []byte) (Files, error) {
+	p, err := readPage(root, dir)
 	if err != nil {
 		return nil, err
 	}

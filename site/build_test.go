@@ -2,6 +2,7 @@ package site
 
 import (
 	"bytes"
+	"encoding/json"
 	"net/http"
 	"net/http/httptest"
 	"os"
@@ -24,8 +25,15 @@ var bare = sync.OnceValues(func() (Files, error) {
 	if err := layBarePage(dir); err != nil {
 		return nil, err
 	}
-	return build("..", dir)
+	files, err := whole()
+	if err != nil {
+		return nil, err
+	}
+	return build("..", dir, files["pourwright.wasm"])
 })
+
+// whole is the build of the real page.
+var whole = sync.OnceValues(Build)
 
 func layBarePage(dir string) error {
 	from := map[string]string{"app/main.js": "testdata/main.js"}
@@ -56,7 +64,7 @@ func bareFiles(t *testing.T) Files {
 
 // The same tree gives the same bytes, whichever folder it stands in.
 func TestBuildRepeats(t *testing.T) {
-	first, err := Build()
+	first, err := whole()
 	require.NoError(t, err)
 	second, err := Build()
 	require.NoError(t, err)
@@ -89,6 +97,23 @@ func TestBuildHoldsAll(t *testing.T) {
 	require.Contains(t, string(files["sw.js"]), digest(files["index.html"]))
 }
 
+// The page gets the example plans and the checks with what came out.
+func TestPageData(t *testing.T) {
+	plans, err := examples("..")
+	require.NoError(t, err)
+	require.NotEmpty(t, plans)
+	for _, e := range plans {
+		require.True(t, json.Valid(e.Plan), e.File)
+	}
+	checks, err := proofs("..")
+	require.NoError(t, err)
+	require.NotEmpty(t, checks)
+	for _, c := range checks {
+		require.NotEmpty(t, c.Source)
+		require.True(t, c.Agrees, "%s: printed %s, got %s", c.Source, c.Expected, c.Got)
+	}
+}
+
 func TestWrite(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "new", "dist")
 	files := Files{"a.txt": []byte("one"), "deep/b.txt": []byte("two")}
@@ -106,7 +131,7 @@ func TestBuildSaysWhatIsWrong(t *testing.T) {
 		dir := t.TempDir()
 		require.NoError(t, layBarePage(dir))
 		require.NoError(t, change(dir))
-		p, err := readPage(dir)
+		p, err := readPage("..", dir)
 		if err == nil {
 			_, err = p.hosted(nil)
 		}
@@ -177,7 +202,7 @@ func TestHandler(t *testing.T) {
 
 // The sizes that the carried file and a first visit cost.
 func BenchmarkSize(b *testing.B) {
-	files, err := Build()
+	files, err := whole()
 	require.NoError(b, err)
 	packed, err := zip(files["pourwright.wasm"])
 	require.NoError(b, err)

@@ -90,6 +90,22 @@ const refused = `new Promise((yes) => {
 	fetch("http://127.0.0.1:9/elsewhere").catch(() => setTimeout(() => yes("not refused"), 2000));
 })`
 
+// The real page comes up, hosted and carried, without a complaint.
+func TestPageComesUp(t *testing.T) {
+	files, err := whole()
+	require.NoError(t, err)
+	server := httptest.NewServer(files.Handler())
+	t.Cleanup(server.Close)
+	file := filepath.Join(t.TempDir(), Carried)
+	require.NoError(t, os.WriteFile(file, files[Carried], 0o644))
+	for _, address := range []string{server.URL, "file://" + file} {
+		tab := openTab(t)
+		tab.within(30*time.Second, chromedp.Navigate(address),
+			chromedp.Poll[chromedp.Void](`document.querySelector("h1")?.textContent.length > 3`), chromedp.Sleep(time.Second))
+		require.Empty(t, tab.complaints(), address)
+	}
+}
+
 func TestEngineRunsHosted(t *testing.T) {
 	server := httptest.NewServer(bareFiles(t).Handler())
 	t.Cleanup(server.Close)

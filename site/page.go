@@ -3,6 +3,7 @@ package site
 import (
 	"bytes"
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -20,12 +21,24 @@ type page struct {
 	style    []byte
 	// fixed files go into the hosted folder as they are.
 	fixed Files
+	// data is put into the page for the names in app/data.js.
+	data map[string]any
 }
 
 const iconFile = "icon.svg"
 
-func readPage(dir string) (*page, error) {
+// readPage reads the page in dir, with the data of the module at root.
+func readPage(root, dir string) (*page, error) {
 	p := &page{dir: dir, fixed: Files{}}
+	plans, err := examples(root)
+	if err != nil {
+		return nil, err
+	}
+	checks, err := proofs(root)
+	if err != nil {
+		return nil, err
+	}
+	p.data = map[string]any{"POURWRIGHT_EXAMPLES": plans, "POURWRIGHT_EVIDENCE": checks}
 	for _, name := range []string{iconFile, "manifest.webmanifest", "notices.txt"} {
 		content, err := os.ReadFile(filepath.Join(dir, name))
 		if err != nil {
@@ -51,7 +64,8 @@ var comment = regexp.MustCompile(`(?s)[ \t]*<!--.*?-->\n?`)
 
 // scripts bundles the page's module and the worker's script for one build.
 func (p *page) scripts(build string) (main, worker []byte, err error) {
-	constants := map[string]any{"POURWRIGHT_BUILD": build}
+	constants := maps.Clone(p.data)
+	constants["POURWRIGHT_BUILD"] = build
 	main, err = bundle(filepath.Join(p.dir, "app", "main.js"), api.FormatESModule, constants)
 	if err != nil {
 		return nil, nil, err

@@ -46,15 +46,18 @@ var corpus = sync.OnceValue(func() map[string][]outcome {
 	}
 	for _, file := range files {
 		var checks []struct {
-			Source, Calculator string
-			Input              json.RawMessage
+			Source, Calculator, Plan string
+			Input                    json.RawMessage
 		}
 		load(file, &checks)
 		for _, c := range checks {
+			if c.Plan != "" {
+				continue // a whole plan, below
+			}
 			known[c.Calculator] = append(known[c.Calculator], question{filepath.Base(file) + ": " + c.Source, c.Input})
 		}
 	}
-	plans, err := filepath.Glob("../../testdata/plans/*.json")
+	plans, err := filepath.Glob("../../testdata/p*/*.json") // plans, published
 	if err != nil {
 		panic(err)
 	}

@@ -1,0 +1,80 @@
+package site
+
+import (
+	"encoding/json"
+	"fmt"
+	"maps"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"pourwright/calc/evidence"
+)
+
+// example is a plan of testdata/plans, offered on the start page.
+type example struct {
+	File string          `json:"file"`
+	Plan json.RawMessage `json:"plan"`
+}
+
+func examples(root string) ([]example, error) {
+	plans, err := readFolder(root, "plans")
+	out := []example{}
+	for _, name := range slices.Sorted(maps.Keys(plans)) {
+		out = append(out, example{name, plans[name]})
+	}
+	return out, err
+}
+
+// proof is a check of testdata/checks with what came out, for the page of
+// sources.
+type proof struct {
+	Topic    string `json:"topic"`
+	Source   string `json:"source"`
+	Known    string `json:"known"`
+	Expected string `json:"expected"`
+	Within   string `json:"within"`
+	Got      string `json:"got"`
+	Agrees   bool   `json:"agrees"`
+	Note     string `json:"note,omitempty"`
+}
+
+// proofs runs every check there is. One that fails is shown as failed; the
+// tests of package evidence are what refuses it.
+func proofs(root string) ([]proof, error) {
+	files, err := readFolder(root, "checks")
+	if err != nil {
+		return nil, err
+	}
+	published, err := readFolder(root, "published")
+	if err != nil {
+		return nil, err
+	}
+	out := []proof{}
+	for _, name := range slices.Sorted(maps.Keys(files)) {
+		checks, err := evidence.Parse(files[name], published)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", name, err)
+		}
+		for _, c := range checks {
+			row := evidence.Run(strings.TrimSuffix(name, ".json"), c)
+			out = append(out, proof{row.Topic, row.Source, row.Known, row.Expected, row.Within, row.Got, row.Agrees, row.Note})
+		}
+	}
+	return out, nil
+}
+
+// readFolder reads the JSON files of a folder of testdata, by name.
+func readFolder(root, name string) (map[string][]byte, error) {
+	paths, err := filepath.Glob(filepath.Join(root, "testdata", name, "*.json"))
+	out := map[string][]byte{}
+	for _, path := range paths {
+		text, err := os.ReadFile(path)
+		if err != nil {
+			return nil, err
+		}
+		out[filepath.Base(path)] = text
+	}
+	return out, err
+}
