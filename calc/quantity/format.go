@@ -56,6 +56,9 @@ func shownUnit(k *Kind, v float64, system System) Unit {
 		ladder = k.us
 	}
 	size := math.Abs(v)
+	if size == 0 {
+		return k.mustUnit(k.Entry(system)) // nothing is nothing of the usual unit
+	}
 	for _, r := range ladder {
 		if size < r.below {
 			return k.mustUnit(r.unit)
