@@ -1,7 +1,7 @@
 // A field with a few set answers: side by side where they are few and short,
 // a list to pick from otherwise.
 import { h } from "./draw.js";
-import { below, describedBy, label } from "./field-frame.js";
+import { below, describedBy, fromElsewhere, label } from "./field-frame.js";
 import { Element, idOf } from "./element.js";
 
 const fewest = 4; // beyond these, or longer than these, a list is easier to read
@@ -53,7 +53,7 @@ export class ChoiceField extends Element {
   list(data, unknown) {
     const { field, path, text, fault, linked, titles } = data;
     const standing = field.choices.find((c) => c.value === field.default)?.label;
-    const empty = linked ? `${linked.text}, from ${titles[linked.from] ?? linked.from}` : standing ? `${standing} (printed default)` : field.optional ? "may stay empty" : "Pick one";
+    const empty = linked ? `${field.choices.find((c) => c.value === linked.text)?.label ?? linked.text}, from ${titles[linked.from] ?? linked.from}` : standing ? `${standing}, printed default` : field.optional ? "may stay empty" : "Pick one";
     return [
       label(data),
       h(
@@ -72,15 +72,15 @@ export class ChoiceField extends Element {
         field.choices.map((c) => h("option", { value: c.value }, c.label)),
         unknown && h("option", { value: text }, text),
       ),
-      below(data, this.blank(data)),
+      below(data, data.linked && this.blank(data)),
     ];
   }
 
-  blank({ field, text, linked, titles }) {
+  blank(data) {
+    const { field, text, linked } = data;
     if (text) return null;
-    if (linked) return h("p", { key: "blank", class: "field-blank" }, `Left alone, it is ${linked.text}, from ${titles[linked.from] ?? linked.from}.`);
-    const standing = field.choices.find((c) => c.value === field.default)?.label;
-    return standing && h("p", { key: "blank", class: "field-blank" }, `Left alone, it is ${standing}, the printed default.`);
+    if (linked) return fromElsewhere(data);
+    return field.default && h("p", { key: "blank", class: "field-blank" }, "Printed default.");
   }
 }
 

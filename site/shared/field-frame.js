@@ -27,11 +27,15 @@ export function below({ path, field, fault, need, findings }, extra) {
     need && !fault && h("p", { key: "need", class: "field-need" }, "Still wanted."),
     extra,
     hint && h("p", { key: "hint", class: "field-hint", id: idOf(path, "-hint") }, hint),
-    findings?.length > 0 && h("div", { key: "findings", class: "field-findings", id: idOf(path, "-findings") }, findings.map((f) => finding(f))),
+    findings?.length > 0 && h("div", { key: "findings", class: "field-findings", id: idOf(path, "-findings") }, findings.map((f) => finding({ ...f, source: undefined }))),
   ];
 }
 
-const sentence = (text) => (/[.?]$/.test(text) ? text : text + ".");
+/** Says which answer of which sheet fills a field that was left blank. */
+export const fromElsewhere = ({ path, linked, titles }) =>
+  h("p", { key: "blank", class: "field-blank", id: idOf(path, "-blank") }, `${linked.label}, from ${titles[linked.from] ?? linked.from}.`);
+
+const sentence = (text) => text.charAt(0).toUpperCase() + text.slice(1) + (/[.?]$/.test(text) ? "" : ".");
 
 /** Names the field, what stands there and what is allowed. */
 export const faultText = (fault) =>

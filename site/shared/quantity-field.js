@@ -2,7 +2,7 @@
 // 12,5 cm. What is typed is stored with every stroke; when the field is left
 // the engine is asked how it reads it.
 import { h } from "./draw.js";
-import { below, describedBy, label } from "./field-frame.js";
+import { below, describedBy, fromElsewhere, label } from "./field-frame.js";
 import { Element, idOf } from "./element.js";
 import { withArticle } from "./words.js";
 
@@ -32,8 +32,7 @@ export class QuantityField extends Element {
       }),
       below(data, [
         reading && h("p", { key: "reading", class: "field-reading", id: idOf(path, "-reading") }, "Read as " + reading + "."),
-        blank && linked && h("p", { key: "blank", class: "field-blank", id: idOf(path, "-blank") }, `Left blank, it is ${linked.text}: ${lower(linked.label)}, from ${titles[linked.from] ?? linked.from}.`),
-        blank && !linked && field.default && h("p", { key: "blank", class: "field-blank" }, `Left blank, it is ${field.default}, the printed default.`),
+        blank && linked && fromElsewhere(data),
       ]),
     ];
   }
@@ -41,13 +40,11 @@ export class QuantityField extends Element {
 
 function placeholder(field, linked, titles) {
   if (linked) return `${linked.text}, from ${titles[linked.from] ?? linked.from}`;
-  if (field.default) return field.default;
+  if (field.default) return `${field.default}, printed default`;
   if (field.link) return field.optional ? "may stay empty" : "fills itself, or type your own";
   if (field.sort === "count") return field.optional ? "a whole number, if you like" : "a whole number";
   const what = withArticle(field.kind) + (field.unit ? " in " + field.unit : "");
   return field.optional ? "may stay empty" : what;
 }
-
-const lower = (text) => (/^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
 
 customElements.define("pw-quantity-field", QuantityField);

@@ -42,7 +42,7 @@ export class Working extends Element {
       at >= 0
         ? h("button", { type: "button", class: "value-line value-button", "aria-expanded": String(open), "data-opens": v.symbol, onclick: () => this.turn(here) }, line)
         : h("div", { class: "value-line" }, line),
-      (v.source || v.note) && h("p", { class: "value-source" }, [v.source, v.note].filter(Boolean).join(". ")),
+      (v.source || v.note) && h("p", { class: "value-source" }, [v.source, v.note].filter(Boolean).join("; ")),
       open && h("div", { class: "working-inner" }, this.step(steps, at, here)),
     );
   }

@@ -33,14 +33,15 @@ export const bar = (state) => {
   return h(
     "header",
     { key: "bar", class: "bar" },
-    h("a", { class: "wordmark", href: to.start() }, "Pourwright"),
+    h("a", { class: "wordmark when-roomy", href: to.start() }, "Pourwright"),
     h("nav", { class: "bar-views", "aria-label": "Views of the plan" }, link("mould", "Mould"), link("handling", "Safe handling"), link("print", "Pour sheet")),
     h("p", { class: "bar-saved" + (saving.state === "failed" ? " failed" : ""), role: "status", "data-saved": saving.state }, savedWords[saving.state]),
-    h("div", { class: "bar-tools" }, undo("when-wide"), unitSwitch(state), h("button", { type: "button", class: "button button-quiet", "data-action": "menu", popovertarget: "plan-menu" }, "More")),
+    h("div", { class: "bar-tools" }, undo("when-wide"), h("div", { class: "when-roomy" }, unitSwitch(state)), h("button", { type: "button", class: "button button-quiet", "data-action": "menu", popovertarget: "plan-menu" }, "More")),
     h(
       "div",
       { class: "menu", id: "plan-menu", popover: "auto", onbeforetoggle: place, onclick: (e) => e.target.closest("a, button") && e.currentTarget.hidePopover() },
       undo("when-narrow"),
+      h("div", { class: "when-tight" }, unitSwitch(state)),
       h("button", { type: "button", class: "button button-quiet", "data-action": "save-file", onclick: want("save-file") }, "Save as file"),
       h("a", { class: "button button-quiet", href: to.settings() }, "Settings"),
       h("a", { class: "button button-quiet", href: to.sources() }, "Sources"),

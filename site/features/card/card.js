@@ -11,7 +11,7 @@ export class PourCard extends Element {
   view({ plan, card }) {
     return h(
       "ul",
-      { class: "card" },
+      { class: "card", style: { "--count": String(card.length) } },
       card.map((c) => {
         const troubled = c.state === "stop" || c.state === "mind" || c.state === "fault";
         return h(
@@ -21,12 +21,15 @@ export class PourCard extends Element {
             "a",
             { class: "card-link", href: to.sheet(plan, c.station, c.unknown ? "" : c.answer) },
             h("span", { class: "card-label" }, c.label),
-            h("span", { class: c.unknown ? "card-text card-unknown" : "card-text" }, c.text, troubled && [" ", shape(c.state), h("span", { class: "out-of-sight" }, ", " + stateWords[c.state])]),
+            h("span", { class: c.unknown ? "card-text card-unknown" : "card-text" }, together(c.text), troubled && [" ", shape(c.state), h("span", { class: "out-of-sight" }, ", " + stateWords[c.state])]),
           ),
         );
       }),
     );
   }
 }
+
+/** Keeps every number with its unit when the line breaks. */
+const together = (text) => text.replaceAll(/(\d) (?=\D)/g, "$1\u00a0");
 
 customElements.define("pw-pour-card", PourCard);

@@ -45,6 +45,7 @@ export class Plan extends Element {
         { class: "bench-mould", "aria-labelledby": "plan-title" },
         h("h1", { class: "plan-title", id: "plan-title", tabindex: "-1" }, title(open.doc)),
         reply ? h("pw-mould-drawing", { class: "drawing", ".data": { plan: open.id, drawing: reply.drawing, open: route.station } }) : h("div", { class: "drawing drawing-wait" }),
+        reply && !reply.stations.find((s) => s.key === "mould")?.answers && h("p", { key: "sketch", class: "drawing-sketch" }, "A sketch: it comes to scale when the mould is filled in."),
         reply && h("nav", { class: "parts-place", "aria-label": "Parts" }, h("pw-parts-list", { ".data": { plan: open.id, stations: reply.stations, parts: reply.drawing.parts, open: route.station } })),
         h("p", { class: "caution" }, caution),
       ),

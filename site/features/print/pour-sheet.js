@@ -86,7 +86,7 @@ const lines = (caption, rows) =>
 
 /** A list, a line for each of its items. */
 const table = ({ title, head, rows }) =>
-  h("div", { key: title, class: "wide-table" }, h("table", { class: "paper-list" }, h("caption", null, title), h("thead", null, h("tr", null, h("th", { scope: "col" }, "No."), head.map((t) => h("th", { scope: "col" }, t)))), h("tbody", null, rows.map((row, i) => h("tr", null, h("td", null, String(i + 1)), row.map((text) => h("td", null, text)))))));
+  h("div", { key: title, class: "wide-table", tabindex: "0", role: "group", "aria-label": title }, h("table", { class: "paper-list" }, h("caption", null, title), h("thead", null, h("tr", null, h("th", { scope: "col" }, "No."), head.map((t) => h("th", { scope: "col" }, t)))), h("tbody", null, rows.map((row, i) => h("tr", null, h("td", null, String(i + 1)), row.map((text) => h("td", null, text)))))));
 
 /** What was entered, filled from elsewhere or taken as printed. */
 function inputs(fields, group, base, known, lead = "") {
