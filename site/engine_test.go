@@ -2,6 +2,7 @@ package site
 
 import (
 	"context"
+	"encoding/json"
 	"net/http/httptest"
 	"os"
 	"path/filepath"
@@ -69,8 +70,8 @@ func (tab *tab) within(limit time.Duration, steps ...chromedp.Action[chromedp.Vo
 	require.NoError(tab.t, chromedp.Do(ctx, steps...), "console: %v", tab.complaints())
 }
 
-// reply waits for what the bare page shows of the engine.
-func (tab *tab) reply() string {
+// state waits for the bare page to say that the engine is ready, or has failed.
+func (tab *tab) state() string {
 	tab.t.Helper()
 	tab.within(30*time.Second, chromedp.Poll[chromedp.Void](`document.title !== "Pourwright"`))
 	title, err := chromedp.Run(tab, chromedp.Title())
@@ -78,11 +79,21 @@ func (tab *tab) reply() string {
 	return title
 }
 
-// listed is what the engine must answer: what the same Go code answers here.
-func listed() string { return "7 " + string(catalogue.Call("list", []byte("{}"), []byte("{}"))) }
-
-// title folds white space as document.title does.
-func title(s string) string { return strings.Join(strings.Fields(s), " ") }
+// answersLikeHere asks the engine in the browser, and the same Go code here,
+// for the list and for the first example plan with its working.
+func (tab *tab) answersLikeHere() {
+	tab.t.Helper()
+	require.Equal(tab.t, "ready", tab.state(), "console: %v", tab.complaints())
+	plans, err := examples("..")
+	require.NoError(tab.t, err)
+	for _, q := range [][3]string{{"list", `{"units":"us"}`, "{}"}, {"plan", `{"working":true}`, string(plans[0].Plan)}, {"no such", "", ""}} {
+		ask, err := json.Marshal(q)
+		require.NoError(tab.t, err)
+		got, err := chromedp.Run(tab, chromedp.Evaluate[string]("ask(..."+string(ask)+")", chromedp.EvalAwaitPromise))
+		require.NoError(tab.t, err)
+		require.Equal(tab.t, string(catalogue.Call(q[0], []byte(q[1]), []byte(q[2]))), got)
+	}
+}
 
 // refused is whether the page's policy forbids a request to elsewhere.
 const refused = `new Promise((yes) => {
@@ -111,7 +122,7 @@ func TestEngineRunsHosted(t *testing.T) {
 	t.Cleanup(server.Close)
 	tab := openTab(t)
 	tab.within(30*time.Second, chromedp.Navigate(server.URL))
-	require.Equal(t, title(listed()), tab.reply())
+	tab.answersLikeHere()
 	require.Empty(t, tab.complaints())
 	directive, err := chromedp.Run(tab, chromedp.Evaluate[string](refused, chromedp.EvalAwaitPromise))
 	require.NoError(t, err)
@@ -123,7 +134,7 @@ func TestEngineRunsCarried(t *testing.T) {
 	require.NoError(t, os.WriteFile(file, bareFiles(t)[Carried], 0o644))
 	tab := openTab(t)
 	tab.within(30*time.Second, chromedp.Navigate("file://"+strings.ReplaceAll(file, " ", "%20")))
-	require.Equal(t, title(listed()), tab.reply())
+	tab.answersLikeHere()
 	require.Empty(t, tab.complaints())
 	directive, err := chromedp.Run(tab, chromedp.Evaluate[string](refused, chromedp.EvalAwaitPromise))
 	require.NoError(t, err)
@@ -136,13 +147,13 @@ func TestHostedWorksWithoutServer(t *testing.T) {
 	t.Cleanup(server.Close)
 	tab := openTab(t)
 	tab.within(30*time.Second, chromedp.Navigate(server.URL))
-	require.Equal(t, title(listed()), tab.reply())
+	tab.answersLikeHere()
 	tab.within(30*time.Second, chromedp.Poll[chromedp.Void](`navigator.serviceWorker.controller !== null`))
 	server.CloseClientConnections()
 	server.Close()
 	for _, path := range []string{"/", "/index.html", "/?from=home"} {
 		tab.within(30*time.Second, chromedp.Navigate("about:blank"), chromedp.Navigate(server.URL+path))
-		require.Equal(t, title(listed()), tab.reply(), path)
+		tab.answersLikeHere()
 	}
 	require.Empty(t, tab.complaints())
 }
@@ -159,5 +170,5 @@ func TestMissingEngineIsAnError(t *testing.T) {
 	t.Cleanup(server.Close)
 	tab := openTab(t)
 	tab.within(30*time.Second, chromedp.Navigate(server.URL))
-	require.Contains(t, tab.reply(), "failed:")
+	require.Contains(t, tab.state(), "failed:")
 }

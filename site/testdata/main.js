@@ -1,11 +1,12 @@
-// A page that only starts the engine and shows what it answers to "list": the
-// build's own tests put it in the place of app/main.js.
+// A page that only starts the engine and lets a test ask it: the build's own
+// tests put it in the place of app/main.js.
 import { keepOffline, startWorker } from "./engine-source.js";
 
+const waiting = [];
 const worker = startWorker();
 worker.onmessage = ({ data }) => {
-  if (data.ready) worker.postMessage({ id: 7, name: "list", options: "{}", input: "{}" });
-  else document.title = `${data.id} ${data.reply}`;
+  if (data.ready) document.title = "ready";
+  else waiting[data.id](data.reply);
 };
 worker.onerror = (event) => {
   document.title = `failed: ${event.message}`;
@@ -13,3 +14,6 @@ worker.onerror = (event) => {
 keepOffline()?.catch((error) => {
   document.title = `failed: ${error}`;
 });
+
+globalThis.ask = (name, options, input) =>
+  new Promise((answer) => worker.postMessage({ id: waiting.push(answer) - 1, name, options, input }));
