@@ -44,7 +44,7 @@ type Price float64
 var priceKind = newKind(Kind{
 	Name: "price",
 	Units: []Unit{
-		{Symbol: "per kg", num: 1, den: 1, names: []string{"/kg"}},
+		{Symbol: "per kg", num: 1, den: 1, names: []string{"/kg", "money/kg"}},
 		{Symbol: "per t", num: 1, den: 1000, names: []string{"/t"}},
 		{Symbol: "per lb", num: 100000000, den: 45359237, names: []string{"/lb"}},
 	},

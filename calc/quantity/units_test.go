@@ -30,7 +30,7 @@ var gnuWords = map[string]string{
 	"C": "degC", "° C": "degC", "deg C": "degC", "℃": "degC", "F": "degF", "° F": "degF", "deg F": "degF", "℉": "degF",
 	"°": "degree", "rad": "radian", "rad/s": "radian/s", "%": "percent", "per cent": "percent", "pct": "percent",
 	"of 1": "1", "fraction": "1", "": "1", "×": "1",
-	"kg/h": "kg/hour", "lb/h": "lb/hour", "per kg": "1/kg", "/kg": "1/kg", "per t": "1/t", "/t": "1/t", "per lb": "1/lb", "/lb": "1/lb",
+	"kg/h": "kg/hour", "lb/h": "lb/hour", "per kg": "1/kg", "money/kg": "1/kg", "/kg": "1/kg", "per t": "1/t", "/t": "1/t", "per lb": "1/lb", "/lb": "1/lb",
 	"lb force": "lbf", "lb f": "lbf", "J/kgK": "J/(kg K)", "kJ/kgK": "kJ/(kg K)", "J/gK": "J/(g K)", "Btu/lbF": "btu/(lb degF)", "W/mK": "W/(m K)",
 	// squared, since GNU units takes no half powers of base units
 	"W·s½/(m²·K)": "(W/(m^2 K))^2 s", "W·s^0.5/(m²·K)": "(W/(m^2 K))^2 s", "W*s^0.5/(m^2*K)": "(W/(m^2 K))^2 s", "J/(m²·K·s^0.5)": "(J/(m^2 K))^2/s",
