@@ -21,9 +21,9 @@ func TestPublished(t *testing.T) {
 			require.InDelta(t, want, got.Share[i], 0.02)
 		}
 		sd := math.Sqrt(14)
-		require.InDelta(t, 7-1.645*sd, got.Low, 0.25)
+		require.InDelta(t, 7-1.645*sd, got.Low, 0.1*sd)
 		require.InDelta(t, 7, got.Middle, 0.2)
-		require.InDelta(t, 7+1.645*sd, got.High, 0.25)
+		require.InDelta(t, 7+1.645*sd, got.High, 0.1*sd)
 		require.InDelta(t, 0, got.Together, 0.02)
 	})
 	t.Run("Saltelli et al. 2008, product of centred inputs: all of it together", func(t *testing.T) {
