@@ -98,6 +98,9 @@ type Alloy struct {
 	// SurfaceTension is that of the clean base metal at its melting point;
 	// sulphur, oxygen and oxide skins change it.
 	SurfaceTension Figure[quantity.SurfaceTension]
+	// Viscosity of the clean melt near its liquidus; oxide skins, dross and the
+	// first crystals make it far stiffer.
+	Viscosity Figure[quantity.Viscosity]
 	// Emissivity of the melt's surface as usually met.
 	Emissivity Figure[quantity.Ratio]
 

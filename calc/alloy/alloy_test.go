@@ -39,6 +39,7 @@ var bounds = map[string][2]float64{
 	"HeatLiquid":     {200, 1250},
 	"Conductivity":   {20, 250},
 	"SurfaceTension": {0.4, 2},
+	"Viscosity":      {0.5e-3, 8e-3},
 	"Emissivity":     {0.03, 1},
 	"PourThin":       {560, 2000},
 	"PourThick":      {560, 2000},
@@ -188,6 +189,29 @@ func TestLiquidDensity(t *testing.T) {
 			require.Less(t, float64(metal(t, code).DensityLiquid.V), 7034.96)
 		}
 	})
+}
+
+// Assael et al. (from memory) fit the viscosity of the pure liquids as
+// log₁₀(μ/mPa·s) = −a₁ + a₂/T. At its melting point aluminium comes to the
+// figure kept here; the base metals of the alloys come near theirs.
+func TestViscosity(t *testing.T) {
+	assael := func(a1, a2, T float64) float64 { return math.Pow(10, a2/T-a1) }
+	for _, c := range []struct {
+		name      string
+		a1, a2, T float64
+		code      alloy.Code
+		apart     float64
+	}{
+		{"Assael 2006: aluminium 1.34 mPa·s at 933.47 K", 0.7324, 803.49, 933.47, alloy.CodeAluminium, 0.005},
+		{"Assael 2006: iron 5.85 mPa·s at 1811 K", 0.7209, 2694.95, 1811, alloy.CodeCarbonSteel, 0.05},
+		{"Assael 2010: copper 4.02 mPa·s at 1357.77 K", 0.4220, 1393.4, 1357.77, alloy.CodeGunmetal, 0.05},
+		{"Assael 2010: tin 1.87 mPa·s at 505.08 K", 0.408, 343.4, 505.08, alloy.CodePewter, 0.05},
+		{"Assael 2012: zinc 3.82 mPa·s at 692.68 K", 0.3291, 631.12, 692.68, alloy.CodeZA12, 0.1},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			require.InEpsilon(t, assael(c.a1, c.a2, c.T), 1000*float64(metal(t, c.code).Viscosity.V), c.apart)
+		})
+	}
 }
 
 // Enthalpy of aluminium from 25 °C to 720 °C, 1134 kJ/kg, reckoned from the

@@ -23,6 +23,7 @@ var siliconBronze = &Alloy{
 	Conductivity:  conductivity(38, 30, 50, likeness, "28 W/(m·K) when cold"),
 
 	SurfaceTension: copperTension,
+	Viscosity:      viscosity(3.5, 3, 4, viscous, ""),
 	Emissivity:     copperEmissivity,
 
 	PourThin:      pouring(1095, 1175, copperPouring, ""),
@@ -49,6 +50,7 @@ var tinBronze = &Alloy{
 	Conductivity:  conductivity(100, 80, 120, likeness, "74.8 W/(m·K) when cold, seen"),
 
 	SurfaceTension: copperTension,
+	Viscosity:      viscosity(4.5, 4, 5, viscous, ""),
 	Emissivity:     copperEmissivity,
 
 	PourThin:      pouring(1150, 1260, copperPouring, ""),
@@ -75,6 +77,7 @@ var tinBronze905 = &Alloy{
 	Conductivity:  conductivity(100, 80, 120, likeness, "taken like C90300; 74.8 W/(m·K) when cold, seen"),
 
 	SurfaceTension: copperTension,
+	Viscosity:      viscosity(4.5, 4, 5, viscous, ""),
 	Emissivity:     copperEmissivity,
 
 	PourThin:      pouring(1150, 1260, copperPouring, "taken like C90300"),
@@ -101,6 +104,7 @@ var gunmetal = &Alloy{
 	Conductivity:  conductivity(80, 72, 115, likeness, "72 W/(m·K) when cold"),
 
 	SurfaceTension: copperTension,
+	Viscosity:      viscosity(4, 0, 0, viscous, ""),
 	Emissivity:     copperEmissivity,
 
 	PourThin:      pouring(1150, 1290, copperPouring, "other bands end at 1230 °C"),
@@ -127,6 +131,7 @@ var aluminiumBronze = &Alloy{
 	Conductivity:  conductivity(65, 59, 65, likeness, "59 W/(m·K) when cold, seen"),
 
 	SurfaceTension: copperTension,
+	Viscosity:      viscosity(5.5, 5, 6, viscous, ""),
 	Emissivity:     copperEmissivity,
 
 	PourThin:      pouring(1150, 1230, copperPouring, ""),
@@ -153,6 +158,7 @@ var yellowBrass = &Alloy{
 	Conductivity:  conductivity(100, 84, 120, likeness, "84 W/(m·K) when cold"),
 
 	SurfaceTension: copperTension,
+	Viscosity:      viscosity(3.5, 3, 4, viscous, ""),
 	Emissivity:     copperEmissivity,
 
 	PourThin:      pouring(1065, 1150, copperPouring, "zinc boils at 907 °C when pure: the hotter, the more it fumes; other bands are 980 to 1100 °C"),

@@ -23,6 +23,8 @@ var (
 	likeness   = source.Practice("estimate by likeness and mixture, no measurement known")
 	iida       = source.Iida.Memory("surface tension at the melting point, as tabulated by J. Campbell")
 	assael     = source.Assael.Memory("density at the melting point")
+	assaelMu   = source.Assael.Memory("viscosity at the melting point")
+	viscous    = source.ASM15.Memory("Valencia and Quested; Mills, Recommended Values: viscosity of the melt near the liquidus")
 	emissivity = source.ASM15.Memory("total emissivity of liquid metals, weakly remembered")
 	walls      = source.DeGarmo.Memory("least section thickness in sand; ASM Handbook vol. 15 and P. N. Rao differ within the range")
 	campbell   = source.Campbell.Memory("critical velocity at the ingate")
@@ -60,6 +62,11 @@ func conductivity(v, low, high float64, from source.Ref, note string) Figure[qua
 
 func tension(v, low, high float64, from source.Ref, note string) Figure[quantity.SurfaceTension] {
 	return figure.New[quantity.SurfaceTension](v, low, high, "N/m", from, note)
+}
+
+// viscosity prints mPa·s, as the tables do.
+func viscosity(v, low, high float64, from source.Ref, note string) Figure[quantity.Viscosity] {
+	return figure.New[quantity.Viscosity](v, low, high, "mPa·s", from, note)
 }
 
 func millimetres(v, low, high float64, from source.Ref, note string) Figure[quantity.Length] {

@@ -20,6 +20,7 @@ var greyIron = &Alloy{
 	Conductivity:  conductivity(30, 25, 35, valencia, "about 46 W/(m·K) when cold"),
 
 	SurfaceTension: ironTension,
+	Viscosity:      viscosity(5.5, 5, 6, viscous, ""),
 	Emissivity:     ironEmissivity,
 
 	PourThin:      pouring(1360, 1450, pourBands, "walls under 10 mm"),
@@ -46,6 +47,7 @@ var ductileIron = &Alloy{
 	Conductivity:  conductivity(28, 25, 32, valencia, ""),
 
 	SurfaceTension: ironTension,
+	Viscosity:      viscosity(6, 5, 7, viscous, ""),
 	Emissivity:     ironEmissivity,
 
 	PourThin:      pouring(1365, 1430, pourBands, "upper half of the band 1300 to 1430 °C"),
@@ -72,6 +74,7 @@ var carbonSteel = &Alloy{
 	Conductivity:  conductivity(31, 30, 33, valencia, ""),
 
 	SurfaceTension: ironTension,
+	Viscosity:      viscosity(6, 5.5, 6.5, viscous, ""),
 	Emissivity:     ironEmissivity,
 
 	PourThin:      pouring(1600, 1650, pourBands, "upper half of the band 1550 to 1650 °C"),

@@ -25,6 +25,7 @@ var alSiMg = &Alloy{
 	Conductivity:  conductivity(157, 150, 167, mills, ""),
 
 	SurfaceTension: aluTension,
+	Viscosity:      viscosity(1.25, 1.1, 1.4, viscous, ""),
 	Emissivity:     aluEmissivity,
 
 	PourThin:      aluPourThin,
@@ -51,6 +52,7 @@ var alSiCu = &Alloy{
 	Conductivity:  conductivity(130, 120, 140, mills, "109 W/(m·K) when cold"),
 
 	SurfaceTension: aluTension,
+	Viscosity:      viscosity(1.2, 1.1, 1.3, viscous, ""),
 	Emissivity:     aluEmissivity,
 
 	PourThin:      aluPourThin,
@@ -77,6 +79,7 @@ var alSi = &Alloy{
 	Conductivity:  conductivity(140, 121, 140, mills, "121 W/(m·K) when cold"),
 
 	SurfaceTension: aluTension,
+	Viscosity:      viscosity(1.1, 0, 0, viscous, ""),
 	Emissivity:     aluEmissivity,
 
 	PourThin:      aluPourThin,
@@ -103,6 +106,7 @@ var aluminium = &Alloy{
 	Conductivity:  conductivity(210, 0, 0, valencia, ""),
 
 	SurfaceTension: aluTension,
+	Viscosity:      viscosity(1.34, 0, 0, assaelMu, ""),
 	Emissivity:     aluEmissivity,
 
 	PourThin:      pouring(720, 760, source.Practice("taken from the aluminium-silicon alloys, raised for the higher melting point"), "defects were seen to grow over 750 °C"),

@@ -15,6 +15,7 @@ var za12 = &Alloy{
 	Conductivity:  conductivity(115, 100, 120, likeness, "120 W/(m·K) when cold, seen"),
 
 	SurfaceTension: tension(0.782, 0, 0, iida, "clean zinc"),
+	Viscosity:      viscosity(3.5, 0, 0, viscous, ""),
 	Emissivity:     share(0.2, 0.1, 0.3, emissivity, "oxidised zinc"),
 
 	PourThin:      pouring(500, 550, pourBands, "upper half of the band 450 to 550 °C; another band is 430 to 600 °C"),
@@ -41,6 +42,7 @@ var pewter = &Alloy{
 	Conductivity:  conductivity(55, 50, 60, likeness, ""),
 
 	SurfaceTension: tension(0.544, 0, 0, source.Iida.Memory("tin at its melting point"), "clean tin"),
+	Viscosity:      viscosity(1.8, 0, 0, viscous, ""),
 	Emissivity:     share(0.2, 0.1, 0.3, source.Practice("taken like oxidised zinc"), ""),
 
 	PourThin:      pouring(315, 340, source.Practice("upper half of the studio band 290 to 340 °C"), ""),

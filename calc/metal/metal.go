@@ -171,6 +171,7 @@ func figures(a *alloy.Alloy) []Figure {
 		row("Specific heat, solid", a.HeatSolid),
 		row("Specific heat, liquid", a.HeatLiquid),
 		row("Conductivity, hot solid", a.Conductivity),
+		row("Viscosity, liquid", a.Viscosity),
 		row("Feeding shrinkage", a.FeedShrinkage),
 		row("Melting loss", a.MeltLoss),
 	}

@@ -9,7 +9,7 @@ var kinds = []*Kind{
 	lengthKind, areaKind, volumeKind, massKind, densityKind, timeKind, temperatureKind, tempDiffKind, angleKind, ratioKind,
 	numberKind, speedKind, forceKind, pressureKind, volumeFlowKind, massFlowKind, energyKind, powerKind, specificEnergyKind,
 	specificHeatKind, conductivityKind, effusivityKind, freezingConstantKind, angularSpeedKind, heatFluxKind, surfaceTensionKind,
-	distanceKind, moneyKind, priceKind,
+	distanceKind, moneyKind, priceKind, viscosityKind,
 }
 
 // Kinds lists every kind of quantity.

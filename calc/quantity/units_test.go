@@ -17,7 +17,7 @@ var gnuSI = map[*Kind]string{
 	tempDiffKind: "K", angleKind: "radian", ratioKind: "1", numberKind: "1", speedKind: "m/s", forceKind: "N", pressureKind: "Pa",
 	volumeFlowKind: "m^3/s", massFlowKind: "kg/s", energyKind: "J", powerKind: "W", specificEnergyKind: "J/kg",
 	specificHeatKind: "J/(kg K)", conductivityKind: "W/(m K)", effusivityKind: "W^2 s/(m^4 K^2)", freezingConstantKind: "s/m^2",
-	angularSpeedKind: "radian/s", heatFluxKind: "W/m^2", surfaceTensionKind: "N/m",
+	angularSpeedKind: "radian/s", heatFluxKind: "W/m^2", surfaceTensionKind: "N/m", viscosityKind: "Pa s",
 	priceKind: "1/kg",
 }
 
