@@ -4,6 +4,7 @@ import (
 	"math"
 	"strings"
 
+	"pourwright/calc/flow"
 	"pourwright/calc/freeze"
 	"pourwright/calc/quantity"
 	"pourwright/calc/source"
@@ -41,7 +42,7 @@ func (c *pouring) hotEnough() (quantity.Temperature, bool) {
 	// over the mould, and so grows with the temperature.
 	T, formula := arrives+float64(c.in.Drop.V), "T_n + T_g"
 	if !c.in.Drop.Known() {
-		T, formula = (arrives-dropShare*quantity.In(c.in.MouldTemperature.V, "degC"))/(1-dropShare), "(T_n - r_g * T_0) / (1 - r_g)"
+		T, formula = (arrives-flow.DropShare*quantity.In(c.in.MouldTemperature.V, "degC"))/(1-flow.DropShare), "(T_n - r_g * T_0) / (1 - r_g)"
 	}
 	if hot := quantity.From[quantity.Temperature](T, "degC"); hot <= c.in.PourTemperature || hot > c.a.PourThin.High {
 		return 0, false

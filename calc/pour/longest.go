@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"pourwright/calc/alloy"
+	"pourwright/calc/flow"
 	"pourwright/calc/freeze"
 	"pourwright/calc/mouldstuff"
 	"pourwright/calc/quantity"
@@ -67,7 +68,7 @@ func (c *pouring) life() {
 	Tl := quantity.In(m.Liquidus.V, "degC")
 	T0 := working.GiveOpt(p, "T_0", "mould temperature", in.MouldTemperature, "degC")
 	Tp := p.Give("T_p", "pouring temperature", in.PourTemperature, "degC")
-	Tg := c.drop(Tp, T0)
+	Tg := flow.PutDrop(p, in.Drop, Tp, T0)
 	dT := p.Step("Delta_T", "superheat at the wall", math.Max(Tp-Tg-Tl, 0), "K", "max(T_p - T_g - T_L, 0 * T_g)", source.Derived("definition"))
 	c.out.Superheat = quantity.TempDiff(dT)
 	b, bLo, bHi := c.effusivity(m, dT, T0)
@@ -79,20 +80,6 @@ func (c *pouring) life() {
 	c.out.LifeLow = quantity.Time(freeze.Life(p, "t_f_lo", "thin wall stays fluid, at least", s, freeze.Guess{Share: fLo, Effusivity: bHi, Touch: kHi, ShareAs: "f_lo", EffusivityAs: "b_hi", TouchAs: "k_hi"}))
 	c.out.Life = quantity.Time(freeze.Life(p, "t_f", "thin wall stays fluid, likely", s, freeze.Guess{Share: f, Effusivity: b, Touch: k, ShareAs: "f", EffusivityAs: "b", TouchAs: "k_t"}))
 	c.out.LifeHigh = quantity.Time(freeze.Life(p, "t_f_hi", "thin wall stays fluid, at most", s, freeze.Guess{Share: fHi, Effusivity: bLo, Touch: kLo, ShareAs: "f_hi", EffusivityAs: "b_lo", TouchAs: "k_lo"}))
-}
-
-// dropShare is the part of its excess over the mould that metal loses in short
-// sand runners, unless the user knows: iron 14 K, bronze 11, aluminium 7.
-const dropShare = 0.01
-
-// drop is the temperature that the metal loses on its way to the wall, K.
-func (c *pouring) drop(Tp, T0 float64) float64 {
-	if c.in.Drop.Known() {
-		return working.GiveOpt(c.p, "T_g", "loss in sprue and runners", c.in.Drop, "K")
-	}
-	from := source.Practice("5 to 30 °C in short sand runners")
-	c.p.Const("r_g", "share of its excess over the mould that the metal loses in sprue and runners", dropShare, "1", from)
-	return c.p.Step("T_g", "loss in sprue and runners", dropShare*(Tp-T0), "K", "r_g * (T_p - T_0)", from)
 }
 
 // effusivity is that of the sand, or what the shop's own freezing constant
@@ -140,11 +127,6 @@ func (c *pouring) coherency(m freeze.Metal) (mid, low, high float64) {
 	return mid, low, high
 }
 
-// flatness is how many walls high a cavity must stand before metal can be said
-// to rise in it rather than run across. Our own choice; without it every flat
-// plate would be told to fill in a moment.
-const flatness = 3
-
 // rise is the longest time by the least rise of the level, s; or 0 and why not.
 func (c *pouring) rise() (t float64, why string) {
 	p := c.p
@@ -153,14 +135,14 @@ func (c *pouring) rise() (t float64, why string) {
 		return 0, "not known: the height of the cavity is wanted"
 	}
 	h := working.GiveOpt(p, "c", "height of the cavity", c.in.Cavity, "mm")
-	if h < flatness*c.T {
+	if h < flow.Flatness*c.T {
 		return 0, "does not count: metal runs across a flat cavity rather than rises in it"
 	}
 	var v float64
 	if c.in.Rise.Known() {
 		v = working.GiveOpt(p, "v_r", "least rise of the level", c.in.Rise, "mm/s")
 	} else {
-		least, row, from := leastRise(c.a, c.T)
+		least, row, from := flow.LeastRise(c.a, c.T)
 		if c.a.Family != alloy.GreyIron {
 			c.typicalRise, c.riseRow, c.riseFrom = least/1000, row, from
 			return 0, "does not count: " + row + " is typical, too weakly known to be a limit; your own figure counts"
@@ -168,28 +150,4 @@ func (c *pouring) rise() (t float64, why string) {
 		v = p.Lookup("v_r", "least rise of the level", least, "mm/s", from, row)
 	}
 	return p.Step("t_u", "longest by the rise of the level", h/v, "s", "c / v_r", source.Derived("cavity height over rise speed")), ""
-}
-
-// leastRise is the low end of the range that the tables print, mm/s, by wall.
-// Only that of grey iron is remembered well enough to be a limit; metals
-// without a table take its rows too.
-func leastRise(a *alloy.Alloy, T float64) (v float64, row string, from source.Ref) {
-	switch {
-	case a.Family == alloy.Steel:
-		return 10, "10 to 25 mm/s for steel", source.Dubitskii.Memory("rise of the level, steel, weakly remembered")
-	case a.Family == alloy.Aluminium:
-		return 20, "20 to 60 mm/s for aluminium", source.Dubitskii.Memory("rise of the level, aluminium, weakly remembered")
-	case a.Code == alloy.CodeAluminiumBronze:
-		return 30, "30 to 60 mm/s for metals that form a film", source.Campbell.Memory("laps in film-forming metals, weakly remembered")
-	}
-	from = source.Dubitskii.Memory("least rise of grey iron by wall; also P. N. Rao")
-	switch {
-	case T < 4:
-		return 30, "30 to 100 mm/s for grey iron under 4 mm", from
-	case T < 10:
-		return 20, "20 to 30 mm/s for grey iron of 4 to 10 mm", from
-	case T <= 40:
-		return 10, "10 to 20 mm/s for grey iron of 10 to 40 mm", from
-	}
-	return 8, "8 to 10 mm/s for grey iron over 40 mm", from
 }
