@@ -88,7 +88,10 @@ func compileEngine(root string) ([]byte, error) {
 	}
 	defer os.RemoveAll(temp)
 	out := filepath.Join(temp, "pourwright.wasm")
-	if _, err := goCommand(root, "build", "-trimpath", "-buildvcs=false", "-ldflags=-s -w -buildid=", "-o", out, "./wasm"); err != nil {
+	// Inlining in our own packages buys a tenth more speed for a tenth more
+	// bytes; the bytes are what a tablet waits for.
+	args := []string{"build", "-trimpath", "-buildvcs=false", "-ldflags=-s -w -buildid=", "-gcflags=pourwright/...=-l", "-o", out, "./wasm"}
+	if _, err := goCommand(root, args...); err != nil {
 		return nil, err
 	}
 	return os.ReadFile(out)

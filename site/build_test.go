@@ -86,7 +86,8 @@ func TestBuildHoldsAll(t *testing.T) {
 		require.NotEmpty(t, files[name], name)
 	}
 	for _, name := range []string{"index.html", Carried} {
-		require.NotContains(t, string(files[name]), "{{")
+		require.NotContains(t, string(files[name]), "{{HEAD}}")
+		require.NotContains(t, string(files[name]), "{{TAIL}}")
 		require.NotContains(t, string(files[name]), " style=")
 	}
 	require.NotContains(t, string(files["index.html"]), "<!--")

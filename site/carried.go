@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"compress/gzip"
 	"encoding/base64"
+	"unicode/utf8"
 )
 
 // carried builds the one file: page, style, worker and engine, with a policy
@@ -31,7 +32,7 @@ func (p *page) carried(engine []byte) ([]byte, error) {
 		{"<style>", p.style, "</style>"},
 		{"<!--\n", p.fixed["notices.txt"], "-->"},
 		{`<script type="text/x-worker">`, worker, "</script>"},
-		{`<script type="application/x-engine">`, []byte(base64.StdEncoding.EncodeToString(packed)), "</script>"},
+		{`<script type="application/x-engine">`, sevenBits(packed), "</script>"},
 		{`<script type="module">`, main, "</script>"},
 	} {
 		part, err := inline(e.open, e.content, e.end)
@@ -59,4 +60,34 @@ func zip(content []byte) ([]byte, error) {
 	}
 	err = w.Close()
 	return b.Bytes(), err
+}
+
+// sevenBits writes bytes as text that an HTML page can hold in a data block:
+// seven bits to a character, which UTF-8 stores in one byte, so that the text
+// is 17 % larger than the bytes where base64 is 33 %. The three characters that
+// a parser would change or end the block at (NUL, carriage return, <) are
+// written 256 higher, as letters of two bytes. app/engine-source.js reads it
+// back.
+func sevenBits(content []byte) []byte {
+	out := make([]byte, 0, len(content)*6/5)
+	bits, have := 0, 0
+	put := func(v int) {
+		if v == 0 || v == '\r' || v == '<' {
+			out = utf8.AppendRune(out, rune(256+v))
+			return
+		}
+		out = append(out, byte(v))
+	}
+	for _, b := range content {
+		bits, have = bits<<8|int(b), have+8
+		for have >= 7 {
+			have -= 7
+			put(bits >> have)
+			bits &= 1<<have - 1
+		}
+	}
+	if have > 0 {
+		put(bits << (7 - have))
+	}
+	return out
 }

@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"reflect"
 	"runtime"
+	"strconv"
 	"sync"
 	"testing"
 
@@ -17,8 +18,18 @@ import (
 	"pourwright/calc/quantity"
 )
 
-// randomPlans is how many random plans are worked through.
-const randomPlans = 100_000
+// howManyPlans is how many random plans are worked through: a hundred thousand
+// in CI, a handful where somebody waits for the answer. RANDOM_PLANS sets
+// another number.
+func howManyPlans() int {
+	if n, err := strconv.Atoi(os.Getenv("RANDOM_PLANS")); err == nil && n > 0 {
+		return n
+	}
+	if os.Getenv("CI") != "" {
+		return 100_000
+	}
+	return 3_000
+}
 
 // neverNegative are the kinds of which less than nothing cannot be: masses,
 // times and sizes.
@@ -33,7 +44,7 @@ var neverNegative = map[string]bool{
 func TestRandomPlans(t *testing.T) {
 	examples := examplePlans(t)
 	fields := wholePlan().Fields(quantity.Metric)
-	workers := runtime.NumCPU()
+	randomPlans, workers := howManyPlans(), runtime.NumCPU()
 	var group sync.WaitGroup
 	var answered [64]int
 	for w := range workers {
@@ -163,7 +174,7 @@ func TestMonotonePlans(t *testing.T) {
 	} {
 		t.Run(rule.name, func(t *testing.T) {
 			compared := 0
-			for range 600 {
+			for range 300 {
 				tree := g.mutate(examples[g.Intn(len(examples))], fields)
 				section, ok := tree[rule.section].(map[string]any)
 				if !ok {

@@ -27,5 +27,20 @@ export async function keepOffline() {
 
 const block = (type) => document.querySelector(`script[type="${type}"]`).textContent;
 
-const bytes = (base64) =>
-  Uint8Array.fromBase64 ? Uint8Array.fromBase64(base64) : Uint8Array.from(atob(base64), (c) => c.charCodeAt(0));
+// Reads what sevenBits in site/carried.go writes: seven bits to a character.
+function bytes(text) {
+  const out = new Uint8Array(Math.floor((text.length * 7) / 8));
+  let bits = 0;
+  let have = 0;
+  let at = 0;
+  for (let i = 0; i < text.length; i++) {
+    bits = (bits << 7) | (text.charCodeAt(i) & 127);
+    have += 7;
+    if (have > 7) {
+      have -= 8;
+      out[at++] = bits >> have;
+      bits &= (1 << have) - 1;
+    }
+  }
+  return out;
+}
