@@ -60,6 +60,9 @@
 //   - weir: flow over a lip (Britannica 1911, USBR). Steady flow only.
 //   - core: lift, prints, chaplets, vents (Archimedes, Rao, common practice).
 //     Core gas is known within a factor of about three.
+//   - feed: sections, hot spots, order of freezing, risers by every rule
+//     (Chvorinov, Heuvers, Caine, NRL, SFSA, Pellini, Adams and Taylor). No
+//     simulation; feeding distances beyond steel are guidance.
 //   - cooling: when to shake out (Carslaw and Jaeger, common practice). Leaves
 //     out water in the sand, the flask's edge, corners.
 //   - charge: the cheapest charge inside the analysis limits, a linear

@@ -1,6 +1,8 @@
 package catalogue
 
 import (
+	"pourwright/calc/core"
+	"pourwright/calc/feed"
 	"pourwright/calc/freeze"
 	"pourwright/calc/handling"
 	"pourwright/calc/ladle"
@@ -21,6 +23,8 @@ var all = []Calculator{
 	entry("metal", "Metal and temperature", "The metal's densities, freezing range and heat with their sources, and the temperature to pour it at.", metal.Describe),
 	entry("pattern", "Pattern", "What to make the pattern or core box, size by size: machining stock, tolerance, contraction, rapping and draft.", pattern.Size),
 	entry("weight", "Weight, risers and metal to melt", "What a mould takes: the casting's weight, its risers by modulus and by feed volume, the gating, and the metal to pour, to melt and to charge.", weight.Weigh),
+	entry("feed", "Feeding: sections, hot spots and risers", "How the casting freezes section by section, where it is cut off from its feed, and the risers it wants by every rule side by side.", feed.Plan),
+	entry("core", "Cores", "What lifts each core and what holds it, the vent its gas wants, what it weighs, and the hollows that stay closed.", core.Hold),
 	entry("mould", "Mould", "The sand in cope and drag, the sand round the casting, and the head over it.", mould.Lay),
 	entry("pour", "Gating and pouring time", "The metal's rules for the pouring time side by side, the window that freezing, ingates, vents and lift leave, and a time inside it.", pour.Window),
 	entry("ladle", "Ladle: tilt and flow", "What the ladle holds, what is left at each tilt, how fast to tilt it, and what it weighs to carry.", ladle.Tip),

@@ -2,8 +2,6 @@ package weight
 
 import (
 	"math"
-	"unicode"
-	"unicode/utf8"
 
 	"pourwright/calc/alloy"
 	"pourwright/calc/mouldstuff"
@@ -138,7 +136,7 @@ func (w *weighing) riserRemarks(p *working.Paper, r Riser, path string, out Rise
 	}
 	if g := out.FeedMargin; r.Diameter.Known() && g.Known() && float64(g.V) < enough {
 		p.Find(working.Finding{Level: working.Stop, Code: "riser-small-feed", Field: path + ".diameter", Source: riser.FeedRule, Do: bigger,
-			Text: working.Say("%v holds %v and %v is wanted to feed %v: its pipe runs into the casting.", capital(out.Name), out.Volume, out.VolumeWanted, out.Fed)})
+			Text: working.Say("%v holds %v and %v is wanted to feed %v: its pipe runs into the casting.", working.Capital(out.Name), out.Volume, out.VolumeWanted, out.Fed)})
 	}
 	if q := quantity.Number(h); q < riser.LowProportion || q > riser.HighProportion {
 		field := path + ".ratio"
@@ -146,7 +144,7 @@ func (w *weighing) riserRemarks(p *working.Paper, r Riser, path string, out Rise
 			field = path + ".height"
 		}
 		p.Find(working.Finding{Level: working.Mind, Code: "riser-proportion", Field: field, Source: proportions,
-			Text: working.Say("%v stands %v times as high as wide; the figures used here are for %v to %v times.", capital(out.Name), q, riser.LowProportion, riser.HighProportion),
+			Text: working.Say("%v stands %v times as high as wide; the figures used here are for %v to %v times.", working.Capital(out.Name), q, riser.LowProportion, riser.HighProportion),
 			Do:   working.Say("Keep between %v and %v of its height.", riser.LowProportion, riser.HighProportion)})
 	}
 	if r.Cover.V == Blind {
@@ -177,10 +175,4 @@ func (w *weighing) seatRemark(p *working.Paper, r Riser, path string, out RiserA
 	p.Find(working.Finding{Level: working.Note, Code: "seat-not-counted", Field: path + ".seat", Source: source.Ghosh.Seen("sample problem 2.9"),
 		Text: working.Say("Standing on %v this riser covers up to %v of its surface, and the modulus to feed rises from %v to %v.", s.name, cm2(foot), out.ModulusFed, cm(M)),
 		Do:   working.Say("Give the surface that is covered, %v, and size the riser again.", cm2(foot))})
-}
-
-// capital writes a name at the start of a sentence.
-func capital(name string) string {
-	first, size := utf8.DecodeRuneInString(name)
-	return string(unicode.ToUpper(first)) + name[size:]
 }

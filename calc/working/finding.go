@@ -2,6 +2,8 @@ package working
 
 import (
 	"fmt"
+	"unicode"
+	"unicode/utf8"
 
 	"pourwright/calc/quantity"
 	"pourwright/calc/source"
@@ -57,6 +59,12 @@ func (t Text) String() string { return t.In(quantity.Metric) }
 
 // IsZero reports an empty text.
 func (t Text) IsZero() bool { return t.format == "" }
+
+// Capital writes a name at the start of a sentence.
+func Capital(name string) string {
+	first, size := utf8.DecodeRuneInString(name)
+	return string(unicode.ToUpper(first)) + name[size:]
+}
 
 // Finding is one plain sentence about the plan.
 type Finding struct {
