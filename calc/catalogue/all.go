@@ -1,17 +1,24 @@
 package catalogue
 
 import (
+	"pourwright/calc/charge"
+	"pourwright/calc/cooling"
 	"pourwright/calc/core"
 	"pourwright/calc/feed"
 	"pourwright/calc/freeze"
 	"pourwright/calc/handling"
+	"pourwright/calc/iron"
 	"pourwright/calc/ladle"
+	"pourwright/calc/ladleheat"
 	"pourwright/calc/lift"
 	"pourwright/calc/lifting"
+	"pourwright/calc/melting"
 	"pourwright/calc/metal"
 	"pourwright/calc/mould"
+	"pourwright/calc/order"
 	"pourwright/calc/pattern"
 	"pourwright/calc/pour"
+	"pourwright/calc/shop"
 	"pourwright/calc/sprue"
 	"pourwright/calc/weight"
 	"pourwright/calc/weir"
@@ -34,4 +41,11 @@ var all = []Calculator{
 	entry("sprue", "Sprue and gate", "How fast and how much metal runs down a sprue, how long it takes to fill through a top, parting or bottom gate, and the taper that keeps air out.", sprue.Run),
 	entry("lift", "Lift on the cope", "How hard the metal pushes on each cope surface and core, and the weights that hold the cope down.", lift.Balance),
 	entry("weir", "Flow over a lip", "How much runs over a spout, notch or weir under a head, or the head that a flow needs.", weir.Flow),
+	entry("charge", "Charge: least-cost blend", "What to charge of the stock there is so that the melt keeps its limits at the least cost, what stands in the way where it cannot, and what to add to the melt.", charge.Blend),
+	entry("ladleheat", "Ladle: heat lost", "How the metal cools in its ladle or crucible, how long it stays fit to pour, and how hot to tap it for the last mould.", ladleheat.Lose),
+	entry("order", "Order of pouring", "In which order to pour several moulds from one ladle, each inside its own temperatures, and when it takes a reheat or a second ladle.", order.Find),
+	entry("cooling", "Cooling and shakeout", "How long the casting freezes and cools in the sand, when it may be shaken out, and what opening the mould early does.", cooling.Shakeout),
+	entry("shop", "How many to pour", "How many moulds to pour for enough good castings at your scrap rate, the metal and sand for them, and what a good casting costs.", shop.Plan),
+	entry("iron", "Grey iron from its analysis", "Carbon equivalent, liquidus, manganese for the sulphur, fluidity, strength by wall and chill of a grey iron, by the trade's formulas side by side.", iron.Assess),
+	entry("melting", "Heat, fuel and time to melt", "The heat that a charge takes, the energy or fuel that the furnace wants for it, and how long it takes at a given power.", melting.Heat),
 }

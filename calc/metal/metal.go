@@ -54,12 +54,6 @@ var ownFigure = source.Practice("your own figure goes before the table's")
 // the handbook sums of heat to melt.
 const ambient = 298.15
 
-// The sections that count as thin and thick in the tables of pouring ranges.
-const (
-	thinWall  = 10 * quantity.Millimetre
-	thickWall = 40 * quantity.Millimetre
-)
-
 // Describe looks the metal up and works out its pouring temperature.
 //
 // The usual range is that for light sections at walls up to 10 mm, that for
@@ -93,7 +87,7 @@ func Describe(in Input, p *working.Paper) (Output, error) {
 		out.DensityLiquid = quantity.Density(p.Step("rho_l", "density of the liquid metal", table, "kg/m^3", "rho_lt", a.DensityLiquid.Source))
 	}
 
-	pour := usualRange(a, in.Wall)
+	pour := a.PourFor(in.Wall)
 	out.PourLow, out.PourHigh = pour.Low, pour.High
 	if in.PourTemperature.Known() {
 		T := p.Give("T_own", "the temperature you state", in.PourTemperature.V, "K")
@@ -145,19 +139,6 @@ func warn(out *Output, a *alloy.Alloy, in Input, pour alloy.Figure[quantity.Temp
 		p.Find(working.Finding{Level: working.Mind, Code: "wall-thin", Field: "wall", Source: a.MinWall.Source,
 			Text: working.Say("A wall of %v is thinner than usually runs in sand with %v, %v.", in.Wall.V, a.Name, a.MinWall.V),
 			Do:   working.Say("Thicken the wall to %v, or expect misruns.", a.MinWall.V)})
-	}
-}
-
-// usualRange is the range of pouring temperatures for a wall.
-func usualRange(a *alloy.Alloy, wall quantity.Opt[quantity.Length]) alloy.Figure[quantity.Temperature] {
-	switch {
-	case wall.Known() && wall.V <= thinWall:
-		return a.PourThin
-	case wall.Known() && wall.V >= thickWall:
-		return a.PourThick
-	}
-	return alloy.Figure[quantity.Temperature]{
-		Low: min(a.PourThin.Low, a.PourThick.Low), High: max(a.PourThin.High, a.PourThick.High), Source: a.PourThin.Source,
 	}
 }
 
