@@ -51,6 +51,8 @@
 //     Leaves out teapot spouts, bottom pour, slag, fast tilting.
 //   - ladleheat: how a ladle loses its heat (Carslaw and Jaeger, Stefan). Weakly
 //     known; two readings of the thermometer take its place.
+//   - order: in which order to pour several moulds (Jackson, Held and Karp).
+//     Takes the ladle's cooling as an even decay.
 //   - lifting: cold lifts by one person (NIOSH Pub. 94-110). Refuses all that is
 //     hot, carried or slops.
 //   - handling: the safe-handling list (29 CFR 1910, HSE, trade guidance). It
@@ -65,8 +67,14 @@
 //     simulation; feeding distances beyond steel are guidance.
 //   - cooling: when to shake out (Carslaw and Jaeger, common practice). Leaves
 //     out water in the sand, the flask's edge, corners.
+//   - shop: how many moulds for enough good castings (binomial). Defects that
+//     come together are left out.
 //   - charge: the cheapest charge inside the analysis limits, a linear
 //     programme. Knows nothing of lots that differ from their analysis.
+//   - iron: a grey iron from its analysis (BCIRA, Koriyama, Collaud, EN 1561).
+//     Chill has no safe formula; inoculation and undercooling are left out.
+//   - melting: heat, fuel and time to melt (Groover, US Department of Energy).
+//     Furnace efficiency is a wide band; one's own measured melt comes first.
 //
 // # Whole
 //

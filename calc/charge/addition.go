@@ -133,6 +133,9 @@ func (j *job) addition(i int, a Addition) {
 	kind := a.Kind.find()
 	out := Added{Name: a.label(), Element: a.element().name()}
 	brings := a.element() != ""
+	if !brings {
+		out.Element = "none"
+	}
 	var x, r float64
 	if brings {
 		x = figureOr(p, "x", "content of the element", a.Content, kind.content)
