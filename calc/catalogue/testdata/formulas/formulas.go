@@ -16,7 +16,14 @@ func chosen(p paper, large bool) {
 	formula := "y"
 	if large {
 		formula = "z / 2"
-		formula += ", z"
+	}
+	p.Step("x", "", 1, "", formula, "")
+}
+
+func grown(p paper, symbols []string) {
+	formula := "0"
+	for _, s := range symbols {
+		formula += " + " + s
 	}
 	p.Step("x", "", 1, "", formula, "")
 }
