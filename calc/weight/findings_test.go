@@ -127,7 +127,7 @@ func TestFaults(t *testing.T) {
 		"all prints": {"prints_mass", false, "1 kg is the whole weight of the pattern, 1 kg, or more; give only the part that is prints", func(in *weight.Input) {
 			in.Route, in.PatternMass, in.PatternStuff, in.PrintsMass = some(weight.FromPattern), 1*kg, some(mouldstuff.MDF), some(1*kg)
 		}},
-		"all cores": {"cores_volume", false, "the pattern without its weighed prints has 1.33 L, or 1.25 L at the upper end of its density; 0 mm³ of prints and 1.3 L of cores leave no casting", func(in *weight.Input) {
+		"all cores": {"cores_volume", false, "the pattern without its weighed prints has 1.33 L, or 1.25 L at the upper end of its density; 0 cm³ of prints and 1.3 L of cores leave no casting", func(in *weight.Input) {
 			in.Route, in.PatternMass, in.PatternStuff, in.CoresVolume = some(weight.FromPattern), 1*kg, some(mouldstuff.MDF), some(1.3*quantity.Litre)
 		}},
 		"all cores, drowned": {"cores_volume", false, "the pattern displaces 1 L; 500 cm³ of prints and 500 cm³ of cores leave no casting", func(in *weight.Input) {
@@ -138,7 +138,7 @@ func TestFaults(t *testing.T) {
 			take.Role = some(shape.Take)
 			in.Solids = append(in.Solids, take)
 		}},
-		"only hollows": {"solids", false, "600 cm³ is taken away and only 0 mm³ is there to take it from; nothing is left to cast", func(in *weight.Input) { in.Solids[0].Role = some(shape.Take) }},
+		"only hollows": {"solids", false, "600 cm³ is taken away and only 0 cm³ is there to take it from; nothing is left to cast", func(in *weight.Input) { in.Solids[0].Role = some(shape.Take) }},
 		"crossing outline": {"solids[0].points[0]", false, "the edge from corner 1 to corner 2 meets the edge from corner 3 to corner 4; give the corners in order round the outline, so that no edges cross or touch", func(in *weight.Input) {
 			in.Solids = []shape.Solid{{Form: shape.Outline, Height: 10 * mm, Points: corners(0, 0, 10, 10, 10, 0, 0, 10)}}
 		}},
