@@ -95,7 +95,7 @@ func (j *job) enoughSand() {
 	}
 	if out.Warmed.V > 0.1 {
 		j.p.Find(working.Finding{Level: working.Mind, Code: "sand-warmed-through", Field: "sand_thickness", Source: source.Carslaw.Memory("ch. II, face at one temperature"),
-			Text: working.Say("By then the heat has gone through %v of sand: %v of what the face has is felt at its end. Beside another hot casting it takes longer than this.", j.in.SandThickness.V, out.Warmed.V),
+			Text: working.Say("By then the heat has gone through %v of sand; its far side feels %v of the heat at the casting. Beside another hot casting it takes longer than this.", j.in.SandThickness.V, out.Warmed.V),
 			Do:   working.Say("Give it more sand, or wait longer than %v and measure.", out.Recommended)})
 	}
 }

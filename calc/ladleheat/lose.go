@@ -116,9 +116,6 @@ func look[T quantity.Of](p *working.Paper, symbol, what string, f figure.Of[T], 
 	return p.Lookup(symbol, what, quantity.In(f.V, unit), unit, f.Source, f.Note)
 }
 
-// kelvin is a temperature in K as a typed value.
-func kelvin(T float64) quantity.Temperature { return quantity.Temperature(T) }
-
 // begin puts on the paper what both ways of the loss need: the window T_c and
 // T_h, the drop d, the surroundings T_a and the times.
 func (j *job) begin() {
