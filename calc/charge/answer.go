@@ -141,6 +141,8 @@ func (j *job) standing(i int, m, charge float64, p *working.Paper, out *Used) wo
 		return working.Say("No more than its least share.")
 	case in.Most.V < 1 && at(m, float64(in.Most.V)*charge):
 		return working.Say("Its most share.")
+	case m > 0 && j.missed:
+		return working.Say("As much as brings the melt nearest its limits.")
 	case m > 0:
 		return working.Say("As much as the limits make best.")
 	case out.Worth.Known() && float64(out.Worth.V) < float64(in.Price.V):

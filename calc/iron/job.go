@@ -212,7 +212,12 @@ func (j *job) strength() {
 		}
 	}
 	if want := j.wanted(); want > j.low {
-		l := strengths[1]
+		l := strengths[0]
+		for _, other := range strengths[1:] { // the one that asks for the least saturation
+			if (other.start-want)/other.fall < (l.start-want)/l.fall {
+				l = other
+			}
+		}
 		R0 := p.Const("R_0g", "start of the line", l.start, "MPa", l.source)
 		k := p.Const("k_g", "fall with saturation", l.fall, "MPa", l.source)
 		R := p.Number("R_g", "strength wanted", want, "MPa")

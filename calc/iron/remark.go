@@ -19,6 +19,7 @@ const (
 	chromiumWall  = 25  // mm
 	leastSpiral   = 24  // in, K = 0.6
 	longestSpiral = 40  // in, K = 1.0
+	nearly        = 1   // MPa: less than any bar tells
 )
 
 func (j *job) find(level working.Level, code, field string, from source.Ref, text, do working.Text) {
@@ -137,13 +138,13 @@ func (j *job) remarkStrength() {
 	want := j.wanted()
 	switch {
 	case want == 0:
-	case want > j.high:
+	case want > j.high+nearly:
 		j.find(working.Mind, "grade-missed", "carbon", strengths[0].source,
 			say("GJL-%v wants %v in the 30 mm bar; this analysis makes %v to %v, at least %v short.", j.in.Grade.V, megapascal(want), megapascal(j.low), megapascal(j.high), megapascal(want-j.high)),
 			say("Bring carbon down from %v to %v at the same silicon, or alloy; then prove it with test bars.", j.in.Carbon, j.out.CarbonWanted.V))
 	case want > j.low:
 		j.find(working.Note, "grade-close", "carbon", strengths[0].source,
-			say("GJL-%v wants %v in the 30 mm bar; by one formula the analysis makes it, by another it makes only %v.", j.in.Grade.V, megapascal(want), megapascal(j.low)),
+			say("GJL-%v wants %v in the 30 mm bar; the formulas put this analysis between %v and %v.", j.in.Grade.V, megapascal(want), megapascal(j.low), megapascal(j.high)),
 			say("Bring carbon to %v to be on the safe side.", j.out.CarbonWanted.V))
 	}
 	if !j.in.Wall.Known() {

@@ -59,13 +59,13 @@ type Output struct {
 	HeatEach     quantity.SpecificEnergy `json:"heat_each" label:"Heat for each kilogram" step:"q"`
 	Heat         quantity.Energy         `json:"heat" label:"Heat in the metal" step:"Q"`
 	HeatToGive   quantity.Energy         `json:"heat_to_give" label:"Heat with crucible and lining" step:"Q_t"`
-	HeatElectric working.Text            `json:"heat_electric" label:"Heat in the metal, as current"`
+	HeatElectric working.Text            `json:"heat_electric" label:"Heat in the metal, in kilowatt-hours"`
 
 	EfficiencyLow  quantity.Ratio  `json:"efficiency_low" label:"Efficiency, from" step:"eta_1"`
 	EfficiencyHigh quantity.Ratio  `json:"efficiency_high" label:"Efficiency, to" step:"eta_2"`
 	EnergyLow      quantity.Energy `json:"energy_low" label:"Energy to put in, from" step:"E_1"`
 	EnergyHigh     quantity.Energy `json:"energy_high" label:"Energy to put in, to" step:"E_2"`
-	Electric       working.Text    `json:"electric" label:"Energy to put in, as current"`
+	Electric       working.Text    `json:"electric" label:"Energy to put in, in kilowatt-hours"`
 
 	Fuel           string                                `json:"fuel" label:"Fuel"`
 	FuelLow        quantity.Opt[quantity.Mass]           `json:"fuel_low" label:"Fuel, from" step:"m_1"`
