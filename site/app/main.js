@@ -129,6 +129,11 @@ async function settle(doc, units) {
 
 const refresh = async () => dispatch({ type: "plans", plans: await keeper.list() });
 
+async function sketch() {
+  const reply = await engine.call("plan", { units: store.state.prefs.units }, {});
+  if (reply.ok) dispatch({ type: "sketch", drawing: reply.drawing });
+}
+
 // ── What follows from a change of state ──
 
 let was = store.state;
@@ -209,6 +214,7 @@ async function go() {
     asked = null;
     await keeperOpen;
     await refresh();
+    if (route.view === "start" && !store.state.sketch) await sketch();
   } else if (store.state.open?.id !== route.plan) {
     if (store.state.open) dispatch({ type: "close" });
     asked = null;

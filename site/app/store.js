@@ -11,6 +11,7 @@ export const initial = {
   prefs: { units: "metric", theme: "" }, // theme "": as the device says
   calculators: null, // the door's list, in prefs.units
   engine: "starting", // ready, failed
+  sketch: null, // the drawing of an empty plan, for the start page
   plans: null, // the saved plans, newest first; null while they are being read
   open: null, // the plan in hand, see "open"
   reply: null, // the engine's answer to it, never of an older units or plan
@@ -34,6 +35,7 @@ const reducers = {
   prefs: (s, { prefs }) => ({ ...s, prefs: { ...s.prefs, ...prefs } }),
   calculators: (s, { calculators }) => ({ ...s, calculators }),
   engine: (s, { state }) => ({ ...s, engine: state }),
+  sketch: (s, { drawing }) => ({ ...s, sketch: drawing }),
   plans: (s, { plans }) => ({ ...s, plans }),
   open: (s, { id, doc, strange }) => ({ ...s, open: { id, doc, strange, past: [], future: [], typing: null, rev: 0 }, reply: null, broken: "" }),
   missing: (s, { id }) => ({ ...s, missing: id }),

@@ -4,14 +4,14 @@
 import { h } from "./draw.js";
 import { below, describedBy, fromElsewhere, label } from "./field-frame.js";
 import { Element, idOf } from "./element.js";
-import { withArticle } from "./words.js";
+import { unitWord, withArticle } from "./words.js";
 
 export class QuantityField extends Element {
   view(data) {
     const { field, path, text, fault, linked, reading, titles } = data;
     const blank = !text.trim();
     return [
-      label(data, field.unit && "in " + field.unit),
+      label(data, field.unit && "in " + unitWord(field.unit)),
       h("input", {
         key: "input",
         id: idOf(path),
@@ -43,7 +43,7 @@ function placeholder(field, linked, titles) {
   if (field.default) return `${field.default}, printed default`;
   if (field.link) return field.optional ? "may stay empty" : "fills itself, or type your own";
   if (field.sort === "count") return field.optional ? "a whole number, if you like" : "a whole number";
-  const what = withArticle(field.kind) + (field.unit ? " in " + field.unit : "");
+  const what = withArticle(field.kind) + (field.unit ? " in " + unitWord(field.unit) : "");
   return field.optional ? "may stay empty" : what;
 }
 

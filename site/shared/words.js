@@ -23,6 +23,9 @@ export const originWords = {
 /** "a length", "an angle". */
 export const withArticle = (noun) => (/^[aeiou]/i.test(noun) ? "an " : "a ") + noun;
 
+/** A unit in a sentence: "in mm", but not "in in". */
+export const unitWord = (unit) => ({ in: "inches", ft: "feet" })[unit] ?? unit;
+
 /** "at_origin" as a heading: "At origin". */
 export const heading = (key) => (key.charAt(0).toUpperCase() + key.slice(1)).replaceAll("_", " ");
 

@@ -35,7 +35,7 @@ export const bar = (state) => {
     { key: "bar", class: "bar" },
     h("a", { class: "wordmark when-roomy", href: to.start() }, "Pourwright"),
     h("nav", { class: "bar-views", "aria-label": "Views of the plan" }, link("mould", "Mould"), link("handling", "Safe handling"), link("print", "Pour sheet")),
-    h("p", { class: "bar-saved" + (saving.state === "failed" ? " failed" : ""), role: "status", "data-saved": saving.state }, savedWords[saving.state]),
+    h("p", { class: "bar-saved" + (saving.state === "failed" ? " failed" : ""), role: saving.state === "failed" ? "alert" : undefined, "data-saved": saving.state }, savedWords[saving.state]),
     h("div", { class: "bar-tools" }, undo("when-wide"), h("div", { class: "when-roomy" }, unitSwitch(state)), h("button", { type: "button", class: "button button-quiet", "data-action": "menu", popovertarget: "plan-menu" }, "More")),
     h(
       "div",
@@ -70,5 +70,5 @@ export const plainBar = (state, here) =>
       h("a", { class: "bar-link", href: to.sources(), "aria-current": here === "sources" ? "page" : undefined }, "Sources"),
       h("a", { class: "bar-link", href: to.settings(), "aria-current": here === "settings" ? "page" : undefined }, "Settings"),
     ),
-    h("div", { class: "bar-tools" }, unitSwitch(state)),
+    h("div", { class: "bar-tools when-roomy" }, unitSwitch(state)),
   );

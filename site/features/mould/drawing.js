@@ -15,7 +15,7 @@ const letter = 0.5; // em that a letter of its name takes, about
 const gap = 6; // px between labels
 let count = 0; // of drawings, so that each has hatches of its own
 
-/** Data: {plan (id), drawing, title, open (station)}. */
+/** Data: {plan (id), drawing, open (station)}; without a plan it is a picture and nothing more. */
 export class MouldDrawing extends Element {
   #size = { width: 0, height: 0, em: 16 };
   #over = ""; // the part under the pointer or focus
@@ -38,11 +38,11 @@ export class MouldDrawing extends Element {
     const [x0, y0, x1, y1] = drawing.box;
     this.style.setProperty("--aspect", ((y1 - y0) / (x1 - x0)).toFixed(3));
     if (!width) return [];
-    const labelled = width / em >= leastForLabels;
+    const labelled = plan && width / em >= leastForLabels;
     const side = labelled ? labelWide * em + 14 : 8;
     const place = fitted(drawing.box, { left: side, top: 8, right: width - side, bottom: height - 8 });
     const parts = drawing.parts.map((p, i) => ({ ...p, n: i + 1, key: p.id + "-" + i, px: place(p.at) }));
-    const labels = labelled ? laidOut(parts, width, height, em) : balloons(parts, em, width, height);
+    const labels = labelled ? laidOut(parts, width, height, em) : plan ? balloons(parts, width, height) : [];
     return [
       h(
         "svg:svg",
@@ -54,7 +54,7 @@ export class MouldDrawing extends Element {
             h("svg:g", { key: "leader " + l.key, class: "leader" + (this.lit(l, open) ? " lit" : "") }, h("svg:path", { d: `M${l.edge[0]} ${l.edge[1]}H${l.knee}L${l.px[0].toFixed(1)} ${l.px[1].toFixed(1)}` }), h("svg:circle", { cx: l.px[0].toFixed(1), cy: l.px[1].toFixed(1), r: 2.6 })),
           ),
       ),
-      h(
+      plan && h(
         "ul",
         { class: labelled ? "labels" : "labels balloons", "aria-label": "Parts of the drawing" },
         labels.map((l) =>
@@ -90,8 +90,8 @@ export class MouldDrawing extends Element {
         key: "part " + p.key,
         class: "section-part" + (this.lit(p, open) ? " lit" : ""),
         "data-shape": p.id,
-        onclick: () => (location.hash = to.sheet(this.data.plan, p.station)),
-        onpointerenter: () => this.point(p.key),
+        onclick: () => this.data.plan && (location.hash = to.sheet(this.data.plan, p.station)),
+        onpointerenter: () => this.data.plan && this.point(p.key),
         onpointerleave: () => this.point(""),
       },
       p.shapes.map((s) => {
@@ -181,7 +181,7 @@ function crossing(a, b, c, d) {
 }
 
 /** Numbers at the parts, pushed apart so that each is a target of its own. */
-function balloons(parts, em, width, height) {
+function balloons(parts, width, height) {
   const size = 44;
   const at = parts.map((p) => [p.px[0], p.px[1]]);
   for (let round = 0; round < 60; round++) {

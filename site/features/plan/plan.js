@@ -19,6 +19,7 @@ import "./overview.js";
 /** Data: {state}. */
 export class Plan extends Element {
   #standing = ""; // the sheet that was open when last drawn
+  #answered = false; // whether there was a reply then
 
   view({ state }) {
     const { open, reply, route, calculators } = state;
@@ -44,7 +45,7 @@ export class Plan extends Element {
         "section",
         { class: "bench-mould", "aria-labelledby": "plan-title" },
         h("h1", { class: "plan-title", id: "plan-title", tabindex: "-1" }, title(open.doc)),
-        reply ? h("pw-mould-drawing", { class: "drawing", ".data": { plan: open.id, drawing: reply.drawing, open: route.station } }) : h("div", { class: "drawing drawing-wait" }),
+        reply ? h("pw-mould-drawing", { class: "drawing", ".data": { plan: open.id, drawing: reply.drawing, open: route.station } }) : h("p", { key: "wait", class: "drawing quiet" }, "Working it out."),
         reply && !reply.stations.find((s) => s.key === "mould")?.answers && h("p", { key: "sketch", class: "drawing-sketch" }, "A sketch: it comes to scale when the mould is filled in."),
         reply && h("nav", { class: "parts-place", "aria-label": "Parts" }, h("pw-parts-list", { ".data": { plan: open.id, stations: reply.stations, parts: reply.drawing.parts, open: route.station } })),
         h("p", { class: "caution" }, caution),
@@ -76,18 +77,22 @@ export class Plan extends Element {
   }
 
   // A sheet that has just been opened takes the focus, and in a stacked
-  // layout comes into view.
+  // layout comes into view; one that is closed gives the focus back to its
+  // line in the list of parts.
   drawn() {
-    const { route } = this.data.state;
+    const { route, reply } = this.data.state;
     const now = route.page === "mould" ? (route.station ?? "") : route.page;
+    const arrived = !this.#answered && Boolean(reply); // the drawing above a stacked sheet
+    this.#answered = Boolean(reply);
+    if (arrived && route.station) this.querySelector(".bench-sheet").scrollIntoView({ block: "start" });
     if (now === this.#standing) return;
-    const first = this.#standing === "" && now === "";
+    const closed = now === "" && this.querySelector(`[data-station="${CSS.escape(this.#standing)}"]`);
     this.#standing = now;
-    if (first) return;
-    const heading = now === "" ? this.querySelector("h1") : this.querySelector(route.page === "mould" ? ".sheet-title" : "main h1");
-    heading?.focus({ preventScroll: true });
-    (now === "" ? this : this.querySelector(".bench-sheet") ?? this).scrollIntoView({ block: "start" });
-    this.querySelector(".bench-sheet")?.scrollTo(0, 0);
+    if (closed) return closed.focus();
+    const sheet = this.querySelector(".bench-sheet");
+    this.querySelector(route.page === "mould" && now !== "" ? ".sheet-title" : "h1")?.focus({ preventScroll: true });
+    (now !== "" && sheet ? sheet : this.querySelector("main")).scrollIntoView({ block: "start" });
+    sheet?.scrollTo(0, 0);
   }
 }
 

@@ -12,6 +12,7 @@ import { about } from "../sheet/about.js";
 import { handlingList } from "../handling/list.js";
 
 const mostColumns = 8; // of a table that still fits the paper
+const longText = 28; // letters beyond which a text gets lines of its own
 
 /** Data: {state, fields}. */
 export class PourSheet extends Element {
@@ -52,8 +53,10 @@ export class PourSheet extends Element {
       "section",
       { key: s.key, class: "paper-station" },
       h("h2", null, s.title, " ", stateMark(s.state)),
-      h("div", { class: "paper-columns" }, lines("Entered", entered.lines), lines("Answers", answered.lines)),
-      [...entered.tables, ...answered.tables].map(table),
+      lines("Entered", entered.lines),
+      entered.tables.map(table),
+      lines("Answers", answered.lines),
+      answered.tables.map(table),
       s.needs.length > 0 && h("p", { key: "needs" }, "Not filled in: " + s.needs.map((n) => n.label.toLowerCase()).join(", ") + "."),
       s.faults.length > 0 && h("p", { key: "faults" }, "To put right: " + s.faults.map((n) => n.label.toLowerCase()).join(", ") + "."),
     );
@@ -81,12 +84,14 @@ export class PourSheet extends Element {
 
 /** A station's plain figures: [label, text, where it came from]. */
 const lines = (caption, rows) =>
-  rows.length > 0 &&
-  h("table", { key: caption, class: "paper-table" }, h("caption", null, caption), h("tbody", null, rows.map(([label, text, how]) => h("tr", null, h("th", { scope: "row" }, label), h("td", null, text, how && h("span", { class: "paper-how" }, how))))));
+  rows.length > 0 && [
+    h("h3", { key: "h-" + caption, class: "paper-lead" }, caption),
+    h("dl", { key: caption, class: "paper-lines" }, rows.map(([label, text, how]) => h("div", { class: text.length > longText ? "paper-line paper-long" : "paper-line" }, h("dt", null, label, how && h("span", { class: "paper-how" }, ", " + how)), h("dd", null, text)))),
+  ];
 
 /** A list, a line for each of its items. */
 const table = ({ title, head, rows }) =>
-  h("div", { key: title, class: "wide-table", tabindex: "0", role: "group", "aria-label": title }, h("table", { class: "paper-list" }, h("caption", null, title), h("thead", null, h("tr", null, h("th", { scope: "col" }, "No."), head.map((t) => h("th", { scope: "col" }, t)))), h("tbody", null, rows.map((row, i) => h("tr", null, h("td", null, String(i + 1)), row.map((text) => h("td", null, text)))))));
+  h("div", { key: title + head.join(), class: "wide-table", tabindex: "0", role: "group", "aria-label": title }, h("table", { class: "paper-list" }, h("caption", null, title), h("thead", null, h("tr", null, h("th", { scope: "col" }, "No."), head.map((t) => h("th", { scope: "col" }, t)))), h("tbody", null, rows.map((row, i) => h("tr", null, h("td", null, String(i + 1)), row.map((text) => h("td", null, text)))))));
 
 /** What was entered, filled from elsewhere or taken as printed. */
 function inputs(fields, group, base, known, lead = "") {
@@ -108,7 +113,7 @@ function inputs(fields, group, base, known, lead = "") {
       out.lines.push([lead + field.label, shown(field, value)]);
     } else if (known.linked[path]) {
       const { text, from } = known.linked[path];
-      out.lines.push([lead + field.label, text, "from " + (known.titles[from] ?? from).toLowerCase()]);
+      out.lines.push([lead + field.label, shown(field, text), "from " + (known.titles[from] ?? from).toLowerCase()]);
     } else if (field.default) {
       out.lines.push([lead + field.label, shown(field, field.default), "printed default"]);
     }
@@ -118,20 +123,30 @@ function inputs(fields, group, base, known, lead = "") {
 
 const shown = (field, value) => (field.sort === "tick" ? (ticked(value) ? "yes" : "no") : (field.choices?.find((c) => c.value === value)?.label ?? textOf(value)));
 
+/** A wide table as several that fit the paper, each led by the first column. */
+function sheets([first, ...rest]) {
+  const out = [];
+  for (let at = 0; at === 0 || at < rest.length; at += mostColumns - 1) out.push([first, ...rest.slice(at, at + mostColumns - 1)]);
+  return out;
+}
+
 /** What came out: plain figures, and lists as tables. */
 function outputs(node, without, lead = "") {
   const out = { lines: [], tables: [] };
   for (const [key, value] of Object.entries(node)) {
     if (without.includes(key)) continue;
     if (isLeaf(value)) {
-      if (value.text) out.lines.push([lead + (value.label ?? heading(key)), value.text]);
+      if (value.text && !value.unknown) out.lines.push([lead + (value.label ?? heading(key)), value.text]);
     } else if (Array.isArray(value) && isLeaf(value[0])) {
       out.lines.push([lead + (value[0].label ?? heading(key)), value.map((v) => v.text).join("; ")]);
     } else if (Array.isArray(value) && value.length > 0 && !value[0].points) {
       const rows = value.map((item) => leaves(item));
       const heads = new Map(rows.flat().map(([path, leaf, trail]) => [path, [...trail, leaf.label ?? path].join(": ")]));
-      const used = [...heads.keys()].filter((path) => rows.some((row) => row.some(([p, leaf]) => p === path && leaf.text))).slice(0, mostColumns);
-      out.tables.push({ title: lead + heading(key), head: used.map((path) => heads.get(path)), rows: rows.map((row) => used.map((path) => row.find(([p]) => p === path)?.[1].text ?? "")) });
+      // A column that no item fills, or that only names sources, would cost the others their room.
+      const used = [...heads.keys()].filter((path) => heads.get(path) !== "Source" && rows.some((row) => row.some(([p, leaf]) => p === path && leaf.text && !leaf.unknown)));
+      for (const columns of sheets(used)) {
+        out.tables.push({ title: lead + heading(key) + (columns[1] === used[1] ? "" : ", continued"), head: columns.map((path) => heads.get(path)), rows: rows.map((row) => columns.map((path) => row.find(([p]) => p === path)?.[1].text ?? "")) });
+      }
     } else if (value && typeof value === "object" && !Array.isArray(value) && !value.points) {
       const inner = outputs(value, [], lead + heading(key) + ": ");
       out.lines.push(...inner.lines);

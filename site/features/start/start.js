@@ -6,6 +6,7 @@ import { caution } from "../../shared/words.js";
 import { title } from "../../app/save.js";
 import { to } from "../../app/route.js";
 import { plainBar } from "../bar/bar.js";
+import "../mould/drawing.js";
 
 /** Data: {state, examples}. */
 export class Start extends Element {
@@ -20,6 +21,7 @@ export class Start extends Element {
         h(
           "section",
           { class: "start-lead" },
+          h("pw-mould-drawing", { key: "sketch", class: "start-sketch", ".data": { drawing: state.sketch } }),
           h("h1", { tabindex: "-1" }, "Plan the pour before the metal is hot"),
           h(
             "p",
