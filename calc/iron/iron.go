@@ -41,13 +41,13 @@ type Input struct {
 
 // Output is what the analysis says.
 type Output struct {
-	Kind        string     `json:"kind" label:"The iron is"`
-	CE          share      `json:"ce" label:"Carbon equivalent" step:"CE" hint:"C + (Si + P)/3"`
-	CEL         share      `json:"cel" label:"Carbon equivalent for the liquidus" step:"CEL" hint:"C + Si/4 + P/2"`
-	Saturation  number     `json:"saturation" label:"Degree of saturation" step:"S_c" hint:"1 is the eutectic"`
-	Equivalents []Reading  `json:"equivalents"`
-	Saturations []Degree   `json:"saturations"`
-	Liquiduses  []Liquidus `json:"liquiduses"`
+	Kind        string          `json:"kind" label:"The iron is"`
+	CE          quantity.Ratio  `json:"ce" label:"Carbon equivalent" step:"CE" hint:"C + (Si + P)/3"`
+	CEL         quantity.Ratio  `json:"cel" label:"Carbon equivalent for the liquidus" step:"CEL" hint:"C + Si/4 + P/2"`
+	Saturation  quantity.Number `json:"saturation" label:"Degree of saturation" step:"S_c" hint:"1 is the eutectic"`
+	Equivalents []Reading       `json:"equivalents"`
+	Saturations []Degree        `json:"saturations"`
+	Liquiduses  []Liquidus      `json:"liquiduses"`
 
 	LiquidusLow   quantity.Opt[quantity.Temperature] `json:"liquidus_low" label:"Liquidus, lowest of the formulas" step:"T_low"`
 	LiquidusHigh  quantity.Opt[quantity.Temperature] `json:"liquidus_high" label:"Liquidus, highest of the formulas" step:"T_high"`
@@ -74,11 +74,6 @@ type Output struct {
 
 	LeastCE quantity.Opt[quantity.Ratio] `json:"least_ce" label:"Carbon equivalent to keep the wall grey" step:"CE_w" hint:"A guide of the trade, not a safe limit"`
 }
-
-type (
-	share  = quantity.Ratio
-	number = quantity.Number
-)
 
 // Reading is a carbon equivalent by one formula.
 type Reading struct {

@@ -75,12 +75,12 @@ func (j *job) saturations() {
 		p := j.p.Sub(fmt.Sprintf("saturations[%d]", i))
 		e := p.Const("C_E", "carbon of the plain eutectic", d.eutectic, "%", d.source)
 		v := p.Step("S", "degree of saturation", d.of(j.a, e), "1", d.formula, d.source)
-		j.out.Saturations = append(j.out.Saturations, Degree{d.name, number(v)})
+		j.out.Saturations = append(j.out.Saturations, Degree{d.name, quantity.Number(v)})
 	}
 	d := degrees[0]
 	e := j.p.Const("C_E", "carbon of the plain eutectic", d.eutectic, "%", d.source)
 	j.Sc = j.p.Step("S_c", "degree of saturation", d.of(j.a, e), "1", "C / (C_E - 0.31 * Si - 0.27 * P)", d.source)
-	j.out.Saturation = number(j.Sc)
+	j.out.Saturation = quantity.Number(j.Sc)
 }
 
 // temperatures are liquidus, eutectic and pouring range. The lines of the
@@ -159,7 +159,7 @@ func (j *job) balance() {
 	}
 	x := p.Const("x_F", "manganese in the ferromanganese", 78, "%", ferromanganese)
 	r := p.Const("r_F", "recovery of it", 85, "%", ferromanganese)
-	j.out.Ferromanganese = known(share(p.Step("F", "ferromanganese, share of the melt", short/x/r*100, "1", "Mn_s / (x_F * r_F)", source.Derived("mass balance of manganese"))))
+	j.out.Ferromanganese = known(quantity.Ratio(p.Step("F", "ferromanganese, share of the melt", short/x/r*100, "1", "Mn_s / (x_F * r_F)", source.Derived("mass balance of manganese"))))
 }
 
 // spiral is how far the iron runs in the standard spiral of sand. The authors
@@ -182,7 +182,7 @@ func (j *job) spiral() {
 	p.Step("L", "length of the spiral", L, "in", "k_C * CEL + k_T * (T_p - T_F)", from)
 	j.out.Spiral = known(inches(L))
 	L0 := p.Const("L_0", "spiral of fluidity 1", 40, "in", source.Rao.Memory("ch. 4: K is the spiral in inches over 40"))
-	j.out.Fluidity = known(number(p.Step("K", "fluidity factor", L/L0, "1", "L / L_0", source.Rao.Memory("ch. 4: K is the spiral in inches over 40"))))
+	j.out.Fluidity = known(quantity.Number(p.Step("K", "fluidity factor", L/L0, "1", "L / L_0", source.Rao.Memory("ch. 4: K is the spiral in inches over 40"))))
 }
 
 // strength is that of a bar of 30 mm, below the eutectic.

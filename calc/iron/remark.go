@@ -125,15 +125,15 @@ func (j *job) remarkStrength() {
 	if j.Sc >= 1 {
 		if j.in.Grade.Known() {
 			j.find(working.Mind, "strength-unknown", "grade", strengths[0].source,
-				say("The degree of saturation is %v; the formulas for strength hold only below 1, so nothing says that GJL-%v is reached.", number(j.Sc), j.in.Grade.V),
+				say("The degree of saturation is %v; the formulas for strength hold only below 1, so nothing says that GJL-%v is reached.", quantity.Number(j.Sc), j.in.Grade.V),
 				say("Come down with carbon or silicon, and pull a test bar."))
 		}
 		return
 	}
 	if j.Sc < leastSaturation {
 		j.find(working.Mind, "strength-beyond", "carbon", strengths[0].source,
-			say("The degree of saturation of %v is below %v, where no bars are known to stand behind the strength; such an iron more likely freezes white.", number(j.Sc), number(leastSaturation)),
-			say("Raise carbon or silicon until it is at least %v.", number(leastSaturation)))
+			say("The degree of saturation of %v is below %v, where no bars are known to stand behind the strength; such an iron more likely freezes white.", quantity.Number(j.Sc), quantity.Number(leastSaturation)),
+			say("Raise carbon or silicon until it is at least %v.", quantity.Number(leastSaturation)))
 	}
 	want := j.wanted()
 	switch {
