@@ -10,15 +10,24 @@ import (
 	"strconv"
 	"strings"
 
+	"pourwright/calc/charge"
+	"pourwright/calc/cooling"
+	"pourwright/calc/core"
+	"pourwright/calc/feed"
 	"pourwright/calc/form"
 	"pourwright/calc/handling"
+	"pourwright/calc/iron"
 	"pourwright/calc/ladle"
+	"pourwright/calc/ladleheat"
 	"pourwright/calc/lifting"
+	"pourwright/calc/melting"
 	"pourwright/calc/metal"
 	"pourwright/calc/mould"
+	"pourwright/calc/order"
 	"pourwright/calc/pattern"
 	"pourwright/calc/pour"
 	"pourwright/calc/quantity"
+	"pourwright/calc/shop"
 	"pourwright/calc/weight"
 	"pourwright/calc/working"
 )
@@ -34,13 +43,24 @@ type Document struct {
 	Title  string            `json:"title" label:"Name of the plan" max:"120" hint:"What is being cast, and for whom"`
 	Note   string            `json:"note" label:"Notes" max:"4000" hint:"Anything the crew should know"`
 
-	Metal    metal.Input    `json:"metal" label:"Metal and temperature"`
-	Pattern  pattern.Input  `json:"pattern" label:"Pattern and contraction"`
-	Weight   weight.Input   `json:"weight" label:"Weight, risers and metal to melt"`
-	Mould    mould.Input    `json:"mould" label:"Mould"`
-	Pour     pour.Input     `json:"pour" label:"Gating and pouring time"`
-	Ladle    ladle.Input    `json:"ladle" label:"Ladle"`
-	Lifting  lifting.Input  `json:"lifting" label:"Cold lifts"`
+	Metal   metal.Input   `json:"metal" label:"Metal and temperature"`
+	Pattern pattern.Input `json:"pattern" label:"Pattern and contraction"`
+	Weight  weight.Input  `json:"weight" label:"Weight, risers and metal to melt"`
+	Mould   mould.Input   `json:"mould" label:"Mould"`
+	Pour    pour.Input    `json:"pour" label:"Gating and pouring time"`
+	Ladle   ladle.Input   `json:"ladle" label:"Ladle"`
+	Lifting lifting.Input `json:"lifting" label:"Cold lifts"`
+
+	Iron      iron.Input      `json:"iron" label:"Iron by its analysis"`
+	Cores     core.Input      `json:"cores" label:"Cores"`
+	Feeding   feed.Input      `json:"feeding" label:"Feeding and hot spots"`
+	Charge    charge.Input    `json:"charge" label:"Charge"`
+	Melting   melting.Input   `json:"melting" label:"Heat, fuel and time to melt"`
+	LadleHeat ladleheat.Input `json:"ladleheat" label:"Heat in the ladle"`
+	Order     order.Input     `json:"order" label:"Order of pouring"`
+	Cooling   cooling.Input   `json:"cooling" label:"Cooling and shakeout"`
+	Shop      shop.Input      `json:"shop" label:"How many to pour"`
+
 	Handling handling.Input `json:"handling" label:"Safe handling"`
 }
 

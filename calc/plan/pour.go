@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"pourwright/calc/alloy"
 	"pourwright/calc/flow"
 	"pourwright/calc/ladle"
 	"pourwright/calc/lifting"
@@ -21,6 +22,10 @@ func (r *run) pour() {
 	fillOpt(s, &in.Casting, "casting_mass", w.CastingsMass, r.got.hasWeight, "weight", "Weight of all castings")
 	if _, ok := mouldstuff.FindSand(r.doc.Mould.Sand); ok {
 		fill(s, &in.Sand, "sand", r.doc.Mould.Sand, true, "mould", "Mould material")
+	}
+	fillOpt(s, &in.CoreLift, "core_lift", r.got.cores.ToCope, r.got.hasCores, "cores", "Lift passed to the cope")
+	if k := r.got.iron.Fluidity; r.got.hasIron && k.Known() && r.doc.Metal.Alloy == alloy.CodeGreyIron && in.Fluidity.Or(pour.ByFactor) == pour.ByFactor {
+		fillOpt(s, &in.Factor, "fluidity_factor", k.V, true, "iron", "Fluidity factor K")
 	}
 	if r.got.hasMould {
 		r.linkMould(s, &in)

@@ -1,9 +1,14 @@
 package plan
 
 import (
+	"slices"
+
 	"pourwright/calc/alloy"
+	"pourwright/calc/core"
 	"pourwright/calc/handling"
+	"pourwright/calc/iron"
 	"pourwright/calc/ladle"
+	"pourwright/calc/ladleheat"
 	"pourwright/calc/metal"
 	"pourwright/calc/mould"
 	"pourwright/calc/mouldstuff"
@@ -31,19 +36,46 @@ type answers struct {
 
 	ladle    ladle.Output
 	hasLadle bool
+
+	iron    iron.Output
+	hasIron bool
+
+	cores    core.Output
+	hasCores bool
+
+	heat    ladleheat.Output
+	hasHeat bool
 }
 
 // work runs the stations in the order of the work, each with what the ones
 // before it have answered.
 func (r *run) work() {
 	r.metal()
+	r.iron()
 	r.pattern()
 	r.weight()
+	r.feeding()
 	r.mould()
+	r.coreLift()
 	r.pour()
+	r.cores()
 	r.ladle()
+	r.ladleHeat()
+	r.order()
+	r.charge()
+	r.melting()
+	r.cooling()
+	r.shop()
 	r.lifting()
 	r.handling()
+	slices.SortStableFunc(r.result.Stations, func(a, b *Station) int { return slices.Index(shownOrder, a.Key) - slices.Index(shownOrder, b.Key) })
+}
+
+// shownOrder is the order in which the stations stand on the screen: that of
+// the work, which is not quite that of the sums.
+var shownOrder = []string{
+	"metal", "iron", "pattern", "cores", "weight", "feeding", "mould", "pour", "charge", "melting",
+	"ladle", "ladleheat", "order", "cooling", "shop", "lifting", "handling",
 }
 
 const alloyLabel = "Metal"
