@@ -90,6 +90,21 @@ func TestEvalNamesEveryBadField(t *testing.T) {
 	}
 }
 
+// A plan answers what it can; what is bad in it is named all the same.
+func TestEvalPlan(t *testing.T) {
+	example, err := os.ReadFile("testdata/plans/relief.pour.json")
+	require.NoError(t, err)
+	status, out, wrong := shell(t, string(example), "eval", "plan")
+	require.Equal(t, fine, status, wrong)
+	require.Empty(t, wrong)
+	require.Contains(t, out, `"stations"`)
+	status, out, wrong = shell(t, `{"title":"Plaque","pour":{"wall":"wide"},"zeal":1}`, "eval", "plan")
+	require.Equal(t, faulty, status)
+	require.Contains(t, out, `"stations"`)
+	require.Contains(t, wrong, "pour.wall")
+	require.Contains(t, wrong, "zeal")
+}
+
 func TestBuildAndServe(t *testing.T) {
 	dir := t.TempDir()
 	status, out, wrong := shell(t, "", "build", "-o", dir)
