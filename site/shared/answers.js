@@ -54,7 +54,7 @@ export class Answers extends Element {
   }
 
   item(node, at, i) {
-    const own = Object.entries(node).filter(([, v]) => isLeaf(v));
+    const own = Object.entries(node).filter(([, v]) => isLeaf(v) && !v.unknown); // what was not asked of this item
     const named = own.find(([, v]) => !("si" in v) && !("value" in v) && v.text);
     const deeper = Object.fromEntries(Object.entries(node).filter(([, v]) => !isLeaf(v)));
     const open = own.find(([key]) => `${at}.${key}` === this.data.open);

@@ -30,7 +30,7 @@ export class Chart extends Element {
     const [first] = curves;
     const x = axis(all.map((p) => p[0]), room.left, wide - room.right);
     const y = axis(all.map((p) => p[1]), high - room.bottom, room.top);
-    const name = curves.map((c) => c.label).join(", ");
+    const name = curves.length > 1 ? `${first.yLabel}: ${curves.map((c) => c.label.toLowerCase()).join(", ")}` : first.label;
     const unit = (label, u) => (u ? `${label}, ${u}` : label);
     return h(
       "figure",
