@@ -13,6 +13,7 @@ const leastForLabels = 34; // em of width: below this the drawing carries number
 const labelWide = 8.6; // em that a label may take
 const letter = 0.5; // em that a letter of its name takes, about
 const gap = 6; // px between labels
+const longest = 36; // letters of a value that a label has room for
 let count = 0; // of drawings, so that each has hatches of its own
 
 /** Data: {plan (id), drawing, open (station)}; without a plan it is a picture and nothing more. */
@@ -41,8 +42,10 @@ export class MouldDrawing extends Element {
     const labelled = plan && width / em >= leastForLabels;
     const side = labelled ? labelWide * em + 14 : 8;
     const place = fitted(drawing.box, { left: side, top: 8, right: width - side, bottom: height - 8 });
-    const parts = drawing.parts.map((p, i) => ({ ...p, n: i + 1, key: p.id + "-" + i, px: place(p.at) }));
+    const parts = drawing.parts.map((p, i) => ({ ...p, text: p.text.length > longest ? "" : p.text, n: i + 1, key: p.id + "-" + i, px: place(p.at) }));
     const labels = labelled ? laidOut(parts, width, height, em) : plan ? balloons(parts, width, height) : [];
+    // The style sheet gives the drawing at least the height that its labels need.
+    this.style.setProperty("--need", `${labelled ? Math.ceil(needed(labels)) : 0}px`);
     return [
       h(
         "svg:svg",
@@ -171,6 +174,9 @@ function laidOut(parts, width, height, em) {
   };
   return [...column(left, false), ...column(right, true)];
 }
+
+/** The height of the taller column of labels. */
+const needed = (labels) => Math.max(...[true, false].map((side) => labels.filter((l) => l.right === side).reduce((sum, l) => sum + l.tall + gap, 0)));
 
 const tallness = (p, em) => Math.max(44, (Math.ceil((p.label.length * letter) / (labelWide - 0.75)) + Math.ceil(((p.text.length + 3) * letter * 0.85) / (labelWide - 0.75))) * 1.2 * em + 6);
 
