@@ -27,6 +27,7 @@ import (
 // all is every calculator, in the order of the work.
 var all = []Calculator{
 	wholePlan(),
+	planSpread(),
 	entry("metal", "Metal and temperature", "The metal's densities, freezing range and heat with their sources, and the temperature to pour it at.", metal.Describe),
 	entry("pattern", "Pattern", "What to make the pattern or core box, size by size: machining stock, tolerance, contraction, rapping and draft.", pattern.Size),
 	entry("weight", "Weight, risers and metal to melt", "What a mould takes: the casting's weight, its risers by modulus and by feed volume, the gating, and the metal to pour, to melt and to charge.", weight.Weigh),

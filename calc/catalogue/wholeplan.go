@@ -26,3 +26,18 @@ func wholePlan() Calculator {
 		},
 	}
 }
+
+// planSpread is the entry of the plan's spread: how far its ruling answers
+// stray with the inputs that carry a plus and minus.
+func planSpread() Calculator {
+	return Calculator{
+		Name: "spread", Title: "Spread of the plan",
+		About: "The likely span of each ruling answer of a plan whose inputs carry a plus and minus, and the inputs that drive it.",
+		input: reflect.TypeFor[plan.Document](),
+		run: func(w *reply.Writer, input []byte) []*working.Paper {
+			doc, inputs, faults := plan.ReadSpread(input, w.System)
+			plan.Spread(doc, faults, inputs).Write(w)
+			return nil
+		},
+	}
+}

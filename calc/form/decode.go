@@ -23,20 +23,27 @@ import (
 // names are faults too. Call Ready next: Decode checks no ranges and fills no
 // defaults.
 func Decode[T any](data []byte, system quantity.System) (T, Faults) {
+	in, _, faults := DecodeSpread[T](data, system)
+	return in, faults
+}
+
+// DecodeSpread is Decode, and also returns the fields that carry a plus and
+// minus.
+func DecodeSpread[T any](data []byte, system quantity.System) (T, []Spread, Faults) {
 	var in T
 	var tree any
 	d := json.NewDecoder(bytes.NewReader(data))
 	d.UseNumber()
 	if err := d.Decode(&tree); err != nil {
-		return in, Faults{{Label: "Input", Why: working.Say("this is not readable JSON: %v", err)}}
+		return in, nil, Faults{{Label: "Input", Why: working.Say("this is not readable JSON: %v", err)}}
 	}
 	if _, err := d.Token(); err != io.EOF {
-		return in, Faults{{Label: "Input", Why: working.Say("there is more than one JSON value")}}
+		return in, nil, Faults{{Label: "Input", Why: working.Say("there is more than one JSON value")}}
 	}
 	r := reader{system: system}
 	v := reflect.ValueOf(&in).Elem()
 	r.group(v, schemaOf(v.Type()), tree, "", "Input")
-	return in, r.faults
+	return in, r.spreads, r.faults
 }
 
 // Merge joins the faults of Decode with those of Ready: a field that could not
@@ -59,8 +66,10 @@ func within(path, above string) bool {
 }
 
 type reader struct {
-	system quantity.System
-	faults Faults
+	system  quantity.System
+	faults  Faults
+	spreads []Spread
+	half    float64 // of the quantity just read
 }
 
 func (r *reader) fault(path, label, value string, why working.Text) {
@@ -113,10 +122,14 @@ func (r *reader) field(fv reflect.Value, f *field, tree any, path string) {
 	if text, ok := tree.(string); ok && strings.TrimSpace(text) == "" {
 		return
 	}
+	r.half = 0
 	if why := r.leaf(inner, f, tree); !why.IsZero() {
 		inner.SetZero()
 		r.fault(path, f.label, short(tree), why)
 		return
+	}
+	if r.half > 0 {
+		r.spreads = append(r.spreads, Spread{Field: path, Label: f.label, Kind: f.kind, Middle: inner.Float(), Half: r.half, at: f})
 	}
 	if f.opt {
 		fv.Addr().Interface().(optional).SetState(quantity.Given)
@@ -155,10 +168,11 @@ func (r *reader) leaf(v reflect.Value, f *field, tree any) working.Text {
 		default:
 			return working.Say("a number with its unit is wanted here")
 		}
-		si, err := quantity.ParseKind(f.kind, text, r.system, f.entry[r.system])
+		si, half, err := quantity.ParseSpread(f.kind, text, r.system, f.entry[r.system])
 		if err != nil {
 			return working.Say("%v", err)
 		}
+		r.half = half
 		if si == 0 && !f.opt {
 			return working.Say("%v is not allowed here; it must %v", strings.TrimSpace(text), aboveZero(f))
 		}

@@ -22,6 +22,14 @@ type Fault struct {
 	Missing bool
 }
 
+// Section is the first name of the field's path.
+func (f Fault) Section() string {
+	if i := strings.IndexAny(f.Field, ".["); i >= 0 {
+		return f.Field[:i]
+	}
+	return f.Field
+}
+
 // In writes the fault out as one sentence in a unit system.
 func (f Fault) In(system quantity.System) string {
 	return f.Label + ": " + f.Why.In(system)

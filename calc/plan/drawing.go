@@ -3,6 +3,7 @@ package plan
 import (
 	"math"
 
+	"pourwright/calc/quantity"
 	"pourwright/calc/working"
 )
 
@@ -17,6 +18,7 @@ type scene struct {
 	sprueTop, sprueFoot         float64 // widths
 	gate                        string  // top, parting or bottom
 	risers                      []riserBox
+	cores                       []float64 // radii
 	weights                     bool
 	ladleTop, ladleFoot, ladleH float64
 	lip                         float64 // above the basin
@@ -78,7 +80,7 @@ func (r *Result) drawing() Drawing {
 	} else {
 		casting = fit(casting, castLeft, -s.below, castRight, s.above)
 	}
-	add("casting", "Casting", "weight", [2]float64{(castLeft + castRight) / 2, (s.above - s.below) / 2}, r.say("weight", "casting_mass"),
+	add("casting", "Casting", "weight", [2]float64{(castLeft + castRight) / 2, (s.above - s.below) / 2}, r.say("weight", "castings_mass"),
 		Shape{"metal", casting, true})
 	for i, b := range s.risers {
 		x0 := castLeft + (castRight-castLeft)*(0.5+0.3*float64(i)) - b.width/2
@@ -87,8 +89,15 @@ func (r *Result) drawing() Drawing {
 			x0, y0 = castRight+0.015*unit, -s.below/2
 		}
 		top := math.Min(y0+b.height, s.cope)
-		add("riser", "Riser", "weight", [2]float64{x0 + b.width/2, (y0 + top) / 2}, r.say("weight", "risers"),
+		add("riser", "Riser", "weight", [2]float64{x0 + b.width/2, (y0 + top) / 2}, working.Say("%v", quantity.Length(b.width)),
 			Shape{"liquid", box(x0, y0, x0+b.width, top), true})
+	}
+	for i, w := range s.cores {
+		// A core is drawn as a round one of its volume, one after the other in the casting.
+		at := castLeft + (castRight-castLeft)*float64(i+1)/float64(len(s.cores)+1)
+		radius := math.Min(w, 0.45*(s.above+s.below))
+		add("core", "Core", "cores", [2]float64{at, (s.above - s.below) / 2}, r.say("cores", "lift"),
+			Shape{"core", disc(at, (s.above-s.below)/2, radius), true})
 	}
 	r.drawGating(s, add, sprueX, castLeft, unit)
 	r.drawTop(add, s, sprueX, right, unit)
@@ -170,7 +179,12 @@ func (r *Result) drawBeside(add adder, s scene, left, right, unit float64) {
 		yy := -0.4*s.drag + 0.04*unit + 0.045*unit*float64(i)
 		board = append(board, Shape{"line", [][2]float64{{bx - 0.06*unit, yy}, {bx + 0.06*unit, yy}}, false})
 	}
-	add("handling", "Safe handling", "handling", [2]float64{bx, -0.4*s.drag + 0.11*unit}, r.say("handling", "open_holds"), board...)
+	// The furnace stands under the ladle.
+	fx, fw, fy := left-0.2*unit, 0.09*unit, -s.drag
+	add("furnace", "Furnace", "melting", [2]float64{fx, fy + 0.1*unit}, r.say("melting", "fuel_high"),
+		Shape{"iron", box(fx-fw, fy, fx+fw, fy+0.16*unit), true},
+		Shape{"liquid", box(fx-0.6*fw, fy+0.05*unit, fx+0.6*fw, fy+0.15*unit), true})
+	add("handling", "Safe handling", "handling", [2]float64{bx, -0.4*s.drag + 0.11*unit}, r.holds(), board...)
 	mx := bx
 	my := -s.drag - 0.06*unit
 	add("lifting", "Cold lifts", "lifting", [2]float64{mx, my}, r.say("lifting", "index"),

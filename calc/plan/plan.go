@@ -7,6 +7,7 @@
 package plan
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -70,26 +71,47 @@ func Read(data []byte, system quantity.System) (Document, form.Faults) {
 	return form.Decode[Document](data, system)
 }
 
+// ReadSpread is Read, and also returns the inputs that carry a plus and minus.
+func ReadSpread(data []byte, system quantity.System) (Document, []form.Spread, form.Faults) {
+	return form.DecodeSpread[Document](data, system)
+}
+
 // Work works a plan through. decoded are the faults of Read. It never fails:
 // what cannot be answered says why in its station.
 func Work(doc Document, decoded form.Faults) *Result {
+	return start(doc, decoded).through()
+}
+
+// workAgain is Work without the working, for answers only; what has not
+// changed since the last time with the same memory is not worked out again.
+func workAgain(doc Document, decoded form.Faults, m memory) *Result {
+	r := start(doc, decoded)
+	r.quiet, r.memory = true, m
+	return r.through()
+}
+
+func start(doc Document, decoded form.Faults) *run {
 	r := &run{doc: doc, result: &Result{Title: doc.Title}, decoded: map[string]form.Faults{}}
 	for _, f := range decoded {
-		key, _, _ := strings.Cut(f.Field, ".")
-		key, _, _ = strings.Cut(key, "[")
-		r.decoded[key] = append(r.decoded[key], f)
+		r.decoded[f.Section()] = append(r.decoded[f.Section()], f)
 	}
+	return r
+}
+
+// through runs every station and gathers what belongs to none of them.
+func (r *run) through() *Result {
 	r.work()
-	for _, f := range decoded {
-		key, _, _ := strings.Cut(f.Field, ".")
-		if r.result.Station(key) == nil {
-			r.result.Document = append(r.result.Document, f)
+	out := r.result
+	for key, faults := range r.decoded {
+		if out.Station(key) == nil {
+			out.Document = append(out.Document, faults...)
 		}
 	}
-	if doc.Format.Known() && doc.Format.V != Format {
-		r.result.Document = append(r.result.Document, form.Fault{Field: "format", Label: "Format", Value: strconv.Itoa(doc.Format.V),
-			Why: working.Say("this plan is of format %v and this release reads format %v; open it with a newer release", doc.Format.V, Format)})
+	slices.SortFunc(out.Document, func(a, b form.Fault) int { return strings.Compare(a.Field, b.Field) })
+	if f := r.doc.Format; f.Known() && f.V != Format {
+		out.Document = append(out.Document, form.Fault{Field: "format", Label: "Format", Value: strconv.Itoa(f.V),
+			Why: working.Say("this plan is of format %v and this release reads format %v; open it with a newer release", f.V, Format)})
 	}
-	r.result.doc, r.result.got = r.doc, r.got
-	return r.result
+	out.doc, out.got = r.doc, r.got
+	return out
 }

@@ -2,38 +2,23 @@ package plan
 
 import (
 	"math"
-	"reflect"
 
 	"pourwright/calc/flow"
+	"pourwright/calc/handling"
 	"pourwright/calc/quantity"
 	"pourwright/calc/shape"
 	"pourwright/calc/working"
 )
 
-// say writes one answer of a station for a leader of the drawing; empty where
-// the station has none.
-func (r *Result) say(station, answer string) working.Text {
+// say writes one answer of a station for the card or a leader of the drawing;
+// empty where the station has none.
+func (r *Result) say(station, name string) working.Text {
 	s := r.Station(station)
 	if s == nil || s.Out == nil {
 		return working.Text{}
 	}
-	v := reflect.ValueOf(s.Out)
-	for i := range v.NumField() {
-		if v.Type().Field(i).Tag.Get("json") != answer {
-			continue
-		}
-		f := reflect.New(v.Field(i).Type())
-		f.Elem().Set(v.Field(i))
-		if o, ok := f.Interface().(interface {
-			Ptr() any
-			GetState() quantity.State
-		}); ok {
-			if o.GetState() == quantity.Unknown {
-				return working.Text{}
-			}
-			return working.Say("%v", reflect.ValueOf(o.Ptr()).Elem().Interface())
-		}
-		return working.Say("%v", v.Field(i).Interface())
+	if q, _, ok := answer(s.Out, name); ok {
+		return working.Say("%v", q)
 	}
 	return working.Text{}
 }
@@ -94,6 +79,11 @@ func (r *Result) scene() scene {
 		}
 		s.outline = section(doc.Weight.Solids)
 	}
+	if r.got.hasCores {
+		for _, c := range r.got.cores.Cores {
+			s.cores = append(s.cores, math.Cbrt(0.75*float64(c.Volume)/math.Pi))
+		}
+	}
 	return s
 }
 
@@ -136,12 +126,21 @@ func (r *Result) Card() []Ruling {
 	}
 	return []Ruling{
 		one("charge", "Charge to weigh out", "weight", "charge", r.say("weight", "charge")),
-		one("poured", "Metal to pour", "weight", "poured", r.say("weight", "poured")),
+		one("tap", "Tap at", "ladleheat", "tap_needed", r.say("ladleheat", "tap_needed")),
 		one("temperature", "Pouring temperature", "metal", "pour_temperature", r.say("metal", "pour_temperature")),
 		one("window", "Window of the pour", "pour", "longest", window),
 		one("time", "Pouring time", "pour", "reckoned", r.say("pour", "reckoned")),
 		one("weights", "Weights still wanted", "pour", "weights_surged", r.say("pour", "weights_surged")),
-		one("carried", "Ladle as carried", "ladle", "carried", r.say("ladle", "carried")),
-		one("holds", "Hold points open", "handling", "open_holds", r.say("handling", "open_holds")),
+		one("shakeout", "Shake out after", "cooling", "recommended", r.say("cooling", "recommended")),
+		one("holds", "Hold points open", "handling", "open_holds", r.holds()),
 	}
+}
+
+// holds is the number of hold points still open, once there is a list.
+func (r *Result) holds() working.Text {
+	out, ok := r.Station("handling").Out.(handling.Output)
+	if !ok {
+		return working.Text{}
+	}
+	return working.Say("%v", out.OpenHolds)
 }

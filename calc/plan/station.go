@@ -44,6 +44,18 @@ type Station struct {
 	Faults, Needs form.Faults
 	// Linked are the fields filled from elsewhere.
 	Linked []Linked
+
+	memory memory
+}
+
+// memory keeps what each station last made of its input, so that a plan that
+// is worked through many times with little changed works out only what hangs
+// on the change.
+type memory map[string]recalled
+
+type recalled struct {
+	in, out any
+	err     error
 }
 
 // Result is a plan worked through.
@@ -74,15 +86,18 @@ type run struct {
 	result *Result
 	// decoded are the faults of reading the document, by station.
 	decoded map[string]form.Faults
-	// quiet leaves out the working.
-	quiet bool
-	got   answers
+	// quiet leaves out the working; memory is then used, where there is one.
+	quiet  bool
+	memory memory
+	got    answers
 }
 
 // begin opens a station.
 func (r *run) begin(key, title string) *Station {
 	s := &Station{Key: key, Title: title, Faults: r.decoded[key]}
-	if !r.quiet {
+	if r.quiet {
+		s.memory = r.memory
+	} else {
 		s.Paper = &working.Paper{}
 	}
 	r.result.Stations = append(r.result.Stations, s)
@@ -132,7 +147,7 @@ func (s *Station) unread(name string) bool {
 // calculate runs a station's calculator on its filled input and settles its
 // state. begun says whether the user has put anything into the station.
 func calculate[In, Out any](s *Station, begun bool, in In, calc func(In, *working.Paper) (Out, error)) (out Out, ok bool) {
-	out, err := calc(in, s.Paper)
+	out, err := remembered(s, in, calc)
 	if err != nil {
 		faults, isFaults := err.(form.Faults)
 		if !isFaults {
@@ -170,6 +185,47 @@ func calculate[In, Out any](s *Station, begun bool, in In, calc func(In, *workin
 	s.Out = out
 	s.settle()
 	return out, true
+}
+
+// remembered is calc, or what it came to last time on the same input.
+func remembered[In, Out any](s *Station, in In, calc func(In, *working.Paper) (Out, error)) (Out, error) {
+	if last, ok := s.memory[s.Key]; ok && reflect.DeepEqual(last.in, in) {
+		return last.out.(Out), last.err
+	}
+	out, err := calc(in, s.Paper)
+	if s.memory != nil {
+		s.memory[s.Key] = recalled{clone(in), out, err}
+	}
+	return out, err
+}
+
+// clone copies an input as deep as its lists go: a straying item is changed in
+// place.
+func clone[T any](in T) T {
+	v := reflect.ValueOf(&in).Elem()
+	cloneLists(v)
+	return in
+}
+
+func cloneLists(v reflect.Value) {
+	switch v.Kind() {
+	case reflect.Struct:
+		for i := range v.NumField() {
+			if v.Field(i).CanSet() {
+				cloneLists(v.Field(i))
+			}
+		}
+	case reflect.Slice:
+		if v.Len() == 0 {
+			return
+		}
+		own := reflect.MakeSlice(v.Type(), v.Len(), v.Len())
+		reflect.Copy(own, v)
+		v.Set(own)
+		for i := range v.Len() {
+			cloneLists(v.Index(i))
+		}
+	}
 }
 
 // settle takes the state from the worst finding.

@@ -29,15 +29,21 @@ func Read(kind, text, entry string, system System) (keep, shown string, err erro
 		if _, ok := k.unit(entry); !ok {
 			return "", "", fmt.Errorf("a %s has no unit %q", kind, entry)
 		}
-		si, err := ParseKind(k, text, system, entry)
+		si, half, err := ParseSpread(k, text, system, entry)
 		if err != nil {
 			return "", "", err
 		}
-		keep = strings.TrimSpace(text)
-		if BareNumber(k, text) {
+		keep, shown = strings.TrimSpace(text), Format(value{k, si}, system)
+		middle, width, spread := cutSpread(text)
+		if spread {
+			shown += " ± " + FormatHalf(k, half, system)
+			if BareNumber(k, middle) && BareNumber(k, width) {
+				keep = strings.TrimSpace(keep + " " + entry)
+			}
+		} else if BareNumber(k, text) {
 			keep = strings.TrimSpace(keep + " " + entry)
 		}
-		return keep, Format(value{k, si}, system), nil
+		return keep, shown, nil
 	}
 	return "", "", fmt.Errorf("there is no quantity called %q", kind)
 }

@@ -1,0 +1,243 @@
+package plan
+
+import (
+	"math"
+	"reflect"
+	"strings"
+
+	"pourwright/calc/form"
+	"pourwright/calc/quantity"
+	"pourwright/calc/reply"
+	"pourwright/calc/spread"
+	"pourwright/calc/working"
+)
+
+// Spreading is how the ruling answers of a plan stray with the inputs that
+// carry a plus and minus.
+type Spreading struct {
+	// Inputs that carry one.
+	Inputs []Straying
+	// Left counts inputs beyond those that can stray at once.
+	Left int
+	// Answers that move.
+	Answers []Spanned
+}
+
+// Straying is an input with its plus and minus.
+type Straying struct {
+	Station, Field, Label string
+	Text                  working.Text
+}
+
+// Spanned is an answer with its likely span and what drives it.
+type Spanned struct {
+	Station, Answer, Label string
+	// Low, Middle and High are the 5, 50 and 95 % points.
+	Low, Middle, High quantity.Any
+	// Drivers are the inputs that explain most of its variance, most first.
+	Drivers []Driver
+	// Lost is the share of draws in which the plan had no such answer.
+	Lost quantity.Ratio
+}
+
+// Driver is an input and the share of an answer's variance that it explains
+// alone.
+type Driver struct {
+	Field, Label string
+	Share        quantity.Ratio
+}
+
+// drivers is how many inputs are named for an answer.
+const drivers = 3
+
+// least is the smallest share of variance that is worth naming.
+const least = 0.02
+
+// ruling are the answers whose span is asked for, as station and JSON name.
+var ruling = [][2]string{
+	{"weight", "mass"}, {"weight", "poured"}, {"weight", "charge"}, {"pour", "reckoned"}, {"pour", "shortest"}, {"pour", "longest"},
+	{"pour", "weights_surged"}, {"pour", "ingate_speed"}, {"ladle", "carried"}, {"ladleheat", "tap_needed"}, {"ladleheat", "end"},
+	{"cooling", "recommended"}, {"cores", "lift"}, {"melting", "fuel_high"}, {"charge", "cost"}, {"shop", "cost"},
+}
+
+// Spread works the plan through with every input that carries a plus and minus
+// straying inside it.
+func Spread(doc Document, decoded form.Faults, inputs []form.Spread) Spreading {
+	var out Spreading
+	for i, in := range inputs {
+		station, _, _ := strings.Cut(in.Field, ".")
+		if i >= spread.MaxInputs {
+			out.Left++
+			continue
+		}
+		out.Inputs = append(out.Inputs, Straying{station, in.Field, in.Label,
+			working.Say("%v ± %v", quantity.Value(in.Kind, in.Middle), half(in))})
+	}
+	if len(out.Inputs) == 0 {
+		return out
+	}
+	inputs = inputs[:len(out.Inputs)]
+	kinds := make([]*quantity.Kind, len(ruling))
+	labels := make([]string, len(ruling))
+	set := make([]func(float64), len(inputs))
+	for i, in := range inputs {
+		set[i] = in.Setter(&doc)
+	}
+	m := memory{}
+	answers := spread.Over(len(inputs), 1, func(z []float64) []float64 {
+		for i, in := range inputs {
+			set[i](in.Within(in.Middle + in.Half/2*z[i]))
+		}
+		return draw(doc, decoded, m, kinds, labels)
+	})
+	for j, a := range answers {
+		if kinds[j] == nil || a.Lost == 1 || !(a.High > a.Low) {
+			continue
+		}
+		s := Spanned{Station: ruling[j][0], Answer: ruling[j][1], Label: labels[j],
+			Low: quantity.Value(kinds[j], a.Low), Middle: quantity.Value(kinds[j], a.Middle), High: quantity.Value(kinds[j], a.High), Lost: quantity.Ratio(a.Lost)}
+		s.Drivers = named(inputs, a.Share)
+		out.Answers = append(out.Answers, s)
+	}
+	return out
+}
+
+// draw works one draw through and gathers the ruling answers, NaN for one that
+// is not there; kinds and labels are noted as they are met.
+func draw(doc Document, decoded form.Faults, m memory, kinds []*quantity.Kind, labels []string) []float64 {
+	r := workAgain(doc, decoded, m)
+	out := make([]float64, len(ruling))
+	for j, where := range ruling {
+		out[j] = math.NaN()
+		s := r.Station(where[0])
+		if s.Out == nil {
+			continue
+		}
+		q, label, ok := answer(s.Out, where[1])
+		if ok {
+			out[j], kinds[j], labels[j] = q.SI(), q.Kind(), label
+		}
+	}
+	return out
+}
+
+// named are the inputs that explain most, most first.
+func named(inputs []form.Spread, shares []float64) []Driver {
+	var out []Driver
+	taken := make([]bool, len(shares))
+	for range drivers {
+		best := -1
+		for i, share := range shares {
+			if !taken[i] && share >= least && (best < 0 || share > shares[best]) {
+				best = i
+			}
+		}
+		if best < 0 {
+			break
+		}
+		taken[best] = true
+		out = append(out, Driver{inputs[best].Field, inputs[best].Label, quantity.Ratio(shares[best])})
+	}
+	return out
+}
+
+// half is the plus and minus of an input, for reading: a temperature's is a
+// difference.
+func half(in form.Spread) quantity.Any {
+	var t quantity.Temperature
+	if in.Kind == t.Kind() {
+		return quantity.TempDiff(in.Half)
+	}
+	return quantity.Value(in.Kind, in.Half)
+}
+
+// answer finds an output field by its JSON name; ok is false where it is not a
+// quantity or not known.
+func answer(out any, name string) (q quantity.Any, label string, ok bool) {
+	v := reflect.ValueOf(out)
+	for i := range v.NumField() {
+		f := v.Type().Field(i)
+		if f.Tag.Get("json") != name {
+			continue
+		}
+		p := reflect.New(f.Type)
+		p.Elem().Set(v.Field(i))
+		value := p.Elem().Interface()
+		if o, opt := p.Interface().(interface {
+			Ptr() any
+			GetState() quantity.State
+		}); opt {
+			if o.GetState() == quantity.Unknown {
+				return nil, "", false
+			}
+			value = reflect.ValueOf(o.Ptr()).Elem().Interface()
+		}
+		q, ok = value.(quantity.Any)
+		return q, f.Tag.Get("label"), ok
+	}
+	return nil, "", false
+}
+
+// Write appends the spreading as the door's JSON.
+func (s Spreading) Write(w *reply.Writer) {
+	w.Raw(`{"ok":true,"inputs":[`)
+	for i, in := range s.Inputs {
+		if i > 0 {
+			w.Raw(",")
+		}
+		w.Raw("{")
+		w.Key("station")
+		w.Text(in.Station)
+		w.Key("field")
+		w.Text(in.Field)
+		w.Key("label")
+		w.Text(in.Label)
+		w.Key("text")
+		w.Text(in.Text.In(w.System))
+		w.Raw("}")
+	}
+	w.Raw(`],"left":`)
+	w.Number(float64(s.Left))
+	w.Key("draws")
+	w.Number(spread.Draws)
+	w.Key("answers")
+	w.Raw("[")
+	for i, a := range s.Answers {
+		if i > 0 {
+			w.Raw(",")
+		}
+		a.write(w)
+	}
+	w.Raw("]}")
+}
+
+func (a Spanned) write(w *reply.Writer) {
+	w.Raw("{")
+	for _, part := range [][2]string{
+		{"station", a.Station}, {"answer", a.Answer}, {"label", a.Label},
+		{"low", quantity.Format(a.Low, w.System)}, {"middle", quantity.Format(a.Middle, w.System)}, {"high", quantity.Format(a.High, w.System)},
+	} {
+		w.Key(part[0])
+		w.Text(part[1])
+	}
+	if a.Lost > 0 {
+		w.Key("lost")
+		w.Text(quantity.Format(a.Lost, w.System))
+	}
+	w.Key("drivers")
+	w.Raw("[")
+	for i, d := range a.Drivers {
+		if i > 0 {
+			w.Raw(",")
+		}
+		w.Raw("{")
+		w.Key("field")
+		w.Text(d.Field)
+		w.Key("label")
+		w.Text(d.Label)
+		w.Key("share")
+		w.Text(quantity.Format(d.Share, w.System))
+		w.Raw("}")
+	}
+	w.Raw("]}")
+}
