@@ -186,6 +186,8 @@ type Drawing struct {
 	// Box is left, bottom, right and top, in metres.
 	Box   [4]float64
 	Parts []Part
+	// Scale says that it is to scale; without a layout it is only a sketch.
+	Scale bool
 }
 
 func (d Drawing) write(w *reply.Writer) {
@@ -199,6 +201,8 @@ func (d Drawing) write(w *reply.Writer) {
 		mm(w, v)
 	}
 	w.Raw("]")
+	w.Key("scale")
+	w.Raw(strconv.FormatBool(d.Scale))
 	w.Key("parts")
 	w.Raw("[")
 	for i, p := range d.Parts {

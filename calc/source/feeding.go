@@ -9,7 +9,6 @@ var (
 	Bishop    = &Work{"H. F. Bishop, E. T. Myskowski and W. S. Pellini", "A simplified method for determining riser dimensions, Trans. AFS 63", 1955}
 	Pellini   = &Work{"W. S. Pellini and H. F. Bishop", "feeding range of cast steel, Naval Research Laboratory, Trans. AFS 58 to 61", 1953}
 	SFSA      = &Work{"Steel Founders' Society of America", "Feeding and Risering Guidelines for Steel Castings", 2001}
-	Creese    = &Work{"R. C. Creese", "optimal riser design by geometric programming, Trans. AFS", 0}
 	Karsay    = &Work{"S. I. Karsay", "Ductile Iron: gating and risering, RIT", 2000}
 	ASM15Old  = &Work{"ASM Metals Handbook, 9th ed., vol. 15", "Casting", 1988}
 )

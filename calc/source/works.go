@@ -4,13 +4,11 @@ package source
 var (
 	Rao        = &Work{"P. N. Rao", "Manufacturing Technology: Foundry, Forming and Welding", 0}
 	Groover    = &Work{"M. P. Groover", "Fundamentals of Modern Manufacturing", 0}
-	Kalpakjian = &Work{"S. Kalpakjian and S. R. Schmid", "Manufacturing Engineering and Technology", 0}
 	Ghosh      = &Work{"A. Ghosh and A. K. Mallik", "Manufacturing Science", 0}
 	Heine      = &Work{"R. W. Heine, C. R. Loper and P. C. Rosenthal", "Principles of Metal Casting", 1967}
 	Flemings   = &Work{"M. C. Flemings", "Solidification Processing", 1974}
 	Poirier    = &Work{"D. R. Poirier and G. H. Geiger", "Transport Phenomena in Materials Processing", 1994}
 	Carslaw    = &Work{"H. S. Carslaw and J. C. Jaeger", "Conduction of Heat in Solids, 2nd ed.", 1959}
-	Crank      = &Work{"J. Crank", "Free and Moving Boundary Problems", 1984}
 	Chvorinov  = &Work{"N. Chvorinov", "Theorie der Erstarrung von Gussstücken, Giesserei 27", 1940}
 	Adams      = &Work{"C. M. Adams", "ScD thesis, MIT (abstract)", 1953}
 	AdamsTay   = &Work{"C. M. Adams and H. F. Taylor", "Trans. AFS 61", 1953}
@@ -26,11 +24,9 @@ var (
 	EN12890    = &Work{"CEN", "EN 12890:2000 Founding: patterns, pattern equipment and coreboxes", 2000}
 	Dooley     = &Work{"W. H. Dooley", "Applied Science for Metal Workers", 1919}
 	Kent       = &Work{"W. Kent", "Mechanical Engineers' Pocket-Book", 1916}
-	AFSCast    = &Work{"American Foundrymen's Society", "Cast Metals Handbook", 1957}
 	Porter     = &Work{"L. F. Porter and P. C. Rosenthal", "Factors affecting fluidity of cast iron, Trans. AFS 60", 1952}
 	Dubitskii  = &Work{"G. M. Dubitskii and P. N. Aksenov", "gating literature of the 1950s, as repeated in later handbooks", 0}
 	Caine      = &Work{"J. B. Caine", "Trans. AFS 56", 1948}
-	GATE       = &Work{"GATE", "examination in mechanical and production engineering", 0}
 	Archimedes = &Work{"Archimedes", "The Method, proposition 11 (the hoof)", 0}
 	Hydraulics = &Work{"Encyclopaedia Britannica, 11th ed.", "Hydraulics", 1911}
 	USBR       = &Work{"U.S. Bureau of Reclamation", "Water Measurement Manual", 2001}
