@@ -44,8 +44,11 @@ func (r *run) ladleHeat() {
 	in := r.doc.LadleHeat
 	begun := filled(in)
 	fill(s, &in.Alloy, "alloy", r.doc.Metal.Alloy, r.alloyKnown(), "metal", alloyLabel)
-	fillOpt(s, &in.WindowLow, "window_low", r.got.metal.PourLow, r.got.hasMetal, "metal", "Usual pouring temperature, from")
-	fillOpt(s, &in.WindowHigh, "window_high", r.got.metal.PourHigh, r.got.hasMetal, "metal", "Usual pouring temperature, to")
+	// The pour is reckoned with metal at the pouring temperature, so that is what
+	// the last of it should still have.
+	m := r.got.metal
+	fillOpt(s, &in.WindowLow, "window_low", m.PourTemperature, r.got.hasMetal, "metal", "Pouring temperature")
+	fillOpt(s, &in.WindowHigh, "window_high", m.PourHigh, r.got.hasMetal && m.PourHigh > m.PourTemperature, "metal", "Usual pouring temperature, to")
 	fillOpt(s, &in.Pouring, "pouring", r.got.pour.Reckoned.V, r.got.hasPour && r.got.pour.Reckoned.Known(), "pour", "Time reckoned with")
 	fill(s, &in.Mass, "mass", r.got.ladle.Metal, r.got.hasLadle, "ladle", "Metal in the ladle")
 	fill(s, &in.Mass, "mass", r.got.weight.Poured, r.got.hasWeight, "weight", "Metal to pour")
