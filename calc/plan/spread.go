@@ -220,6 +220,15 @@ func (a Spanned) write(w *reply.Writer) {
 		w.Key(part[0])
 		w.Text(part[1])
 	}
+	w.Key("si")
+	w.Raw("[")
+	for i, q := range []quantity.Any{a.Low, a.Middle, a.High} {
+		if i > 0 {
+			w.Raw(",")
+		}
+		w.Number(q.SI())
+	}
+	w.Raw("]")
 	if a.Lost > 0 {
 		w.Key("lost")
 		w.Text(quantity.Format(a.Lost, w.System))

@@ -71,7 +71,8 @@ func TestSpreadWithoutAny(t *testing.T) {
 
 // TestSpreadInAList: a plus and minus inside a list reaches its own item.
 func TestSpreadInAList(t *testing.T) {
-	data := strings.Replace(string(steady(t)), `"thickness":"10 mm"`, `"thickness":"10 mm ± 0.8 mm"`, 1)
+	solids := strings.SplitAfterN(string(steady(t)), `"solids":`, 2)
+	data := solids[0] + strings.Replace(solids[1], `"thickness":"10 mm"`, `"thickness":"10 mm ± 0.8 mm"`, 1)
 	doc, inputs, faults := ReadSpread([]byte(data), quantity.Metric)
 	require.Equal(t, "weight.solids[0].thickness", inputs[0].Field)
 	out := Spread(doc, faults, inputs)
