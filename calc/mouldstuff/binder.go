@@ -53,6 +53,9 @@ type BinderKind struct {
 	Name string
 	// Share of binder on sand, by mass; zero for no binder.
 	Share figure.Of[quantity.Ratio]
+	// Hardener that goes with it, by mass of the binder: acid, ester or catalyst.
+	// The whole figure is zero, without a source, where there is none.
+	Hardener figure.Of[quantity.Ratio]
 	// GasCm3PerG is the gas that a gram of the bonded sand gives off when
 	// metal heats it, in cm³, as core-gas tests print it. The whole figure is
 	// zero, without a source, where none is known.
@@ -106,6 +109,7 @@ var binders = []*BinderKind{
 	{
 		Code: Furan, Name: "Furan no-bake",
 		Share:         percent(1.05, 0.8, 1.3, share, "and an acid hardener, 30 to 60 % of the resin"),
+		Hardener:      percent(45, 30, 60, share, "acid; more in the cold"),
 		GasCm3PerG:    gas(9.5, 7, 12, coreGas, ""),
 		Fumes:         []Fume{FurfurylAlcohol, SulphurDioxide, Formaldehyde, CarbonMonoxide},
 		FumeSource:    fumes,
@@ -114,6 +118,7 @@ var binders = []*BinderKind{
 	{
 		Code: PhenolicUrethane, Name: "Phenolic urethane no-bake",
 		Share:         percent(1.15, 0.8, 1.5, share, "both parts together, 55:45 to 60:40"),
+		Hardener:      percent(1.7, 0.55, 3, share, "catalyst, 1 to 5 % of part 1, which is 55 to 60 % of both parts"),
 		GasCm3PerG:    gas(11, 8, 14, coreGas, "taken like the cold-box form of the same resins"),
 		Fumes:         []Fume{Isocyanate, Amines, Phenol, Formaldehyde, CarbonMonoxide},
 		FumeSource:    fumes,
@@ -122,6 +127,7 @@ var binders = []*BinderKind{
 	{
 		Code: AlkalinePhenolic, Name: "Alkaline phenolic, ester-hardened",
 		Share:         percent(1.6, 1.2, 2, share, "and an ester, 20 to 25 % of the resin"),
+		Hardener:      percent(22.5, 20, 25, share, "ester"),
 		GasCm3PerG:    gas(11, 6, 16, source.Practice("range over all resin binders"), "no figure for this binder alone"),
 		Fumes:         []Fume{Phenol, Formaldehyde, CarbonMonoxide},
 		FumeSource:    fumes,
@@ -137,6 +143,7 @@ var binders = []*BinderKind{
 	{
 		Code: SilicateEster, Name: "Sodium silicate, ester-hardened",
 		Share:      percent(3, 2.5, 3.5, share, "and an ester, 10 to 12 % of the silicate"),
+		Hardener:   percent(11, 10, 12, share, "ester"),
 		GasCm3PerG: gas(4, 2, 6, coreGas, ""),
 		Fumes:      []Fume{CarbonMonoxide},
 		FumeSource: fumes,

@@ -51,6 +51,9 @@ func TestEveryBinder(t *testing.T) {
 	for i, b := range mouldstuff.Binders() {
 		t.Run(string(b.Code), func(t *testing.T) {
 			sound(t, "share", b.Share, 0, 0.12)
+			if !b.Hardener.Source.IsZero() {
+				sound(t, "hardener", b.Hardener, 0.005, 0.6)
+			}
 			if !b.GasCm3PerG.Source.IsZero() {
 				sound(t, "gas", b.GasCm3PerG, 1, 30)
 			}
