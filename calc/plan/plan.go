@@ -82,6 +82,10 @@ func Work(doc Document, decoded form.Faults) *Result {
 	return start(doc, decoded).through()
 }
 
+// Answer is Work without the working and the findings, for callers that want
+// many plans' answers fast.
+func Answer(doc Document, decoded form.Faults) *Result { return workAgain(doc, decoded, nil) }
+
 // workAgain is Work without the working, for answers only; what has not
 // changed since the last time with the same memory is not worked out again.
 func workAgain(doc Document, decoded form.Faults, m memory) *Result {
