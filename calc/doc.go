@@ -15,6 +15,8 @@
 //   - solve: roots and integrals that no closed expression gives.
 //   - soak: heat into a thick wall behind a changing face (Carslaw and Jaeger).
 //     Leaves out: walls of finite thickness, contact resistance.
+//   - spread: how far answers stray and which inputs drive them (Saltelli; Joe
+//     and Kuo). Takes the inputs as independent and normal.
 //
 // # Data
 //
