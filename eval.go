@@ -75,6 +75,10 @@ func eval(args []string, in io.Reader, out, wrong io.Writer) int {
 		faults = append(faults, s.Faults...)
 	}
 	for _, f := range faults {
+		if f.Field == "" { // the input as a whole
+			fmt.Fprintf(wrong, "%s: %s\n", f.Label, f.Text)
+			continue
+		}
 		fmt.Fprintf(wrong, "%s (%s): %s\n", f.Field, f.Label, f.Text)
 	}
 	if len(faults) > 0 {

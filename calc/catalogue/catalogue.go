@@ -49,9 +49,7 @@ func entry[In, Out any](name, title, about string, calc func(In, *working.Paper)
 				faults = form.Merge(decoded, ready)
 			}
 			if len(faults) > 0 {
-				w.Raw(`{"ok":false,"faults":`)
-				w.Faults(faults)
-				w.Raw("}")
+				refuse(w, faults)
 				return []*working.Paper{paper}
 			}
 			w.Raw(`{"ok":true,"answers":`)
@@ -66,6 +64,13 @@ func entry[In, Out any](name, title, about string, calc func(In, *working.Paper)
 			return []*working.Paper{paper}
 		},
 	}
+}
+
+// refuse writes the second reply.
+func refuse(w *reply.Writer, faults form.Faults) {
+	w.Raw(`{"ok":false,"faults":`)
+	w.Faults(faults)
+	w.Raw("}")
 }
 
 // Options are what a caller may ask of any call.

@@ -36,6 +36,10 @@ func planSpread() Calculator {
 		input: reflect.TypeFor[plan.Document](),
 		run: func(w *reply.Writer, input []byte) []*working.Paper {
 			doc, inputs, faults := plan.ReadSpread(input, w.System)
+			if len(faults) > 0 && faults[0].Field == "" { // no plan at all
+				refuse(w, faults)
+				return nil
+			}
 			plan.Spread(doc, faults, inputs).Write(w)
 			return nil
 		},
