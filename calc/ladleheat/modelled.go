@@ -278,11 +278,13 @@ func (j *job) rate(k pot, filled float64) {
 	j.out.PerMinute = quantity.TempDiff(loss)
 	const least = 1e-6 // K: below this there is no loss to speak of
 	decay := source.Derived("even decay that loses as much")
+	// A lining colder than the surroundings can take the metal below them, where
+	// no even decay leads.
 	switch {
-	case j.in.Pouring.Known() && Ts-float64(j.out.End.V) > least:
+	case j.in.Pouring.Known() && Ts-float64(j.out.End.V) > least && float64(j.out.End.V)-Ta > least:
 		tau := p.Step("tau", "time constant of the loss", float64(j.in.Pouring.V)/math.Log((Ts-Ta)/(float64(j.out.End.V)-Ta)), "s", "t_2 / ln((T_s - T_a) / (T_e - T_a))", decay)
 		j.out.Constant = quantity.Some(quantity.Time(tau))
-	case !j.in.Pouring.Known() && loss > least:
+	case !j.in.Pouring.Known() && loss > least && Ts-Ta > least:
 		tau := p.Step("tau", "time constant of the loss", (Ts-Ta)/loss*60, "s", "(T_s - T_a) / d_m * t_m", decay)
 		j.out.Constant = quantity.Some(quantity.Time(tau))
 	}
