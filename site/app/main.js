@@ -82,7 +82,9 @@ const wants = {
   "engine-again": () => {
     engine.again();
     asked = null;
-    follow(store.state);
+    if (store.state.calculators) return follow(store.state);
+    readCalculators();
+    return go();
   },
   "take-update": async () => {
     keeper.flush();
@@ -99,8 +101,9 @@ app.addEventListener("pw-want", ({ detail }) => wants[detail.type](detail));
 async function start(doc) {
   const id = newId();
   await calculatorsRead;
-  const settled = await settle(doc, "metric");
-  await keeper.put(id, settled, store.state.prefs.units);
+  // Without an engine it is kept as it came, to be settled when it is opened.
+  if (store.state.calculators) await keeper.put(id, await settle(doc, "metric"), store.state.prefs.units);
+  else await keeper.put(id, doc, "metric");
   location.hash = to.plan(id);
 }
 
@@ -109,6 +112,7 @@ async function openPlan(id) {
   await calculatorsRead;
   if (store.state.route.plan !== id) return;
   if (!record) return dispatch({ type: "missing", id });
+  if (!store.state.calculators) return; // the engine did not start, and says so
   const doc = await settle(record.doc, record.units);
   dispatch({ type: "open", id, doc, strange: understood(doc, planFields()).strange });
 }

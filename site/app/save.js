@@ -47,10 +47,13 @@ export class Keeper {
     const records = this.#db
       ? await asked(this.#db.transaction(plansStore).objectStore(plansStore).getAll())
       : keys(prefix).map((key) => JSON.parse(localStorage.getItem(key)));
-    return records.map(({ id, title, changed, doc }) => ({ id, title, changed, alloy: doc?.metal?.alloy })).sort((a, b) => (a.changed < b.changed ? 1 : -1));
+    const unwritten = this.#unwritten();
+    return [...records.filter((r) => !unwritten.some((u) => u.id === r.id)), ...unwritten].map(({ id, title, changed, doc }) => ({ id, title, changed, alloy: doc?.metal?.alloy })).sort((a, b) => (a.changed < b.changed ? 1 : -1));
   }
 
   async get(id) {
+    const inHand = this.#unwritten().find((r) => r.id === id);
+    if (inHand) return inHand;
     const record = this.#db ? await asked(this.#db.transaction(plansStore).objectStore(plansStore).get(id)) : JSON.parse(localStorage.getItem(prefix + id));
     if (record) this.#stamps.set(id, record.stamp);
     return record ?? null;
@@ -74,14 +77,19 @@ export class Keeper {
    * written yet is put where writing takes no waiting.
    */
   flush() {
-    for (const record of [this.#writing, ...this.#waiting.values()]) {
-      if (!record) continue;
+    for (const record of this.#unwritten()) {
       try {
         localStorage.setItem(unsavedPrefix + record.id, JSON.stringify(record));
       } catch {
         // Full: the write that is under way is all there is.
       }
     }
+  }
+
+  // What is in hand only, each plan once and as it was last changed: a device
+  // that refuses to store it must not make it look gone.
+  #unwritten() {
+    return [...new Map([this.#writing, ...this.#waiting.values()].filter(Boolean).map((r) => [r.id, r])).values()];
   }
 
   async #write() {
