@@ -49,6 +49,15 @@
 //   - mould: sand in cope and drag, sand round the casting (common practice).
 //   - pour: pouring time and its window (Rao, Campbell, freeze). The life of a
 //     thin wall is known only within a factor.
+//   - gating: basin, sprue, well, runners, ingates and the losses on the way
+//     (ASM Handbook 15, Weisbach, Borda, Blasius). Leaves out filters; walls are
+//     smooth.
+//   - filling: level, flow, rise and lift second by second (Ghosh and Mallik,
+//     Dormand and Prince). Leaves out waves, momentum, trapped air; the front's
+//     temperature is a trend.
+//   - holddown: what keeps the joint shut at every corner, the push on the side
+//     of the mould, box, sand and binder (Rao, hydrostatics). The surge factor
+//     is custom; sand that gives way is left out.
 //   - ladle: tilt, flow and weight of a tipped ladle (exact geometry, weirs).
 //     Leaves out teapot spouts, bottom pour, slag, fast tilting.
 //   - ladleheat: how a ladle loses its heat (Carslaw and Jaeger, Stefan). Weakly

@@ -5,8 +5,11 @@ import (
 	"pourwright/calc/cooling"
 	"pourwright/calc/core"
 	"pourwright/calc/feed"
+	"pourwright/calc/filling"
 	"pourwright/calc/freeze"
+	"pourwright/calc/gating"
 	"pourwright/calc/handling"
+	"pourwright/calc/holddown"
 	"pourwright/calc/iron"
 	"pourwright/calc/ladle"
 	"pourwright/calc/ladleheat"
@@ -49,4 +52,7 @@ var all = []Calculator{
 	entry("shop", "How many to pour", "How many moulds to pour for enough good castings at your scrap rate, the metal and sand for them, and what a good casting costs.", shop.Plan),
 	entry("iron", "Grey iron from its analysis", "Carbon equivalent, liquidus, manganese for the sulphur, fluidity, strength by wall and chill of a grey iron, by the trade's formulas side by side.", iron.Assess),
 	entry("melting", "Heat, fuel and time to melt", "The heat that a charge takes, the energy or fuel that the furnace wants for it, and how long it takes at a given power.", melting.Heat),
+	entry("gating", "Gating: basin, sprue, well, runners, ingates", "The way of the metal for the flow you want: every section by the ratio, the losses on the way, and how fast the metal is in each.", gating.Size),
+	entry("filling", "The filling, second by second", "How the level, the flow, the rise, the speed at the ingates and the lift go while the mould fills, and whether the ladle keeps the basin full.", filling.Fill),
+	entry("holddown", "Holding the cope down", "The lift and where it acts, the weights and clamps that keep every corner shut, the push on the side of the mould, the box, and the sand and binder in it.", holddown.Hold),
 }
