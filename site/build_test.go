@@ -82,7 +82,7 @@ func TestBuildRepeats(t *testing.T) {
 
 func TestBuildHoldsAll(t *testing.T) {
 	files := bareFiles(t)
-	for _, name := range []string{"index.html", "pourwright.js", "pourwright.css", "pourwright.wasm", "worker.js", "sw.js", "icon.svg", "manifest.webmanifest", "notices.txt", Carried} {
+	for _, name := range []string{"index.html", "pourwright.js", "pourwright.css", "pourwright.wasm", "worker.js", "sw.js", "proofs.json", "icon.svg", "manifest.webmanifest", "notices.txt", Carried} {
 		require.NotEmpty(t, files[name], name)
 	}
 	for _, name := range []string{"index.html", Carried} {
@@ -92,7 +92,7 @@ func TestBuildHoldsAll(t *testing.T) {
 	}
 	require.NotContains(t, string(files["index.html"]), "<!--")
 	require.NotRegexp(t, `(src|href)="[^d]`, string(files[Carried]), "the one file points at a file beside it")
-	for _, name := range []string{"pourwright.js", "pourwright.css", "worker.js", "pourwright.wasm", "icon.svg", "manifest.webmanifest"} {
+	for _, name := range []string{"pourwright.js", "pourwright.css", "worker.js", "pourwright.wasm", "proofs.json", "icon.svg", "manifest.webmanifest"} {
 		require.Contains(t, string(files["sw.js"]), digest(files[name]), "the service worker does not know %s", name)
 	}
 	require.Contains(t, string(files["sw.js"]), digest(files["index.html"]))
@@ -177,6 +177,7 @@ func TestHandler(t *testing.T) {
 		"/worker.js":            "text/javascript; charset=utf-8",
 		"/pourwright.css":       "text/css; charset=utf-8",
 		"/pourwright.wasm":      "application/wasm",
+		"/proofs.json":          "application/json",
 		"/icon.svg":             "image/svg+xml",
 		"/manifest.webmanifest": "application/manifest+json",
 		"/notices.txt":          "text/plain; charset=utf-8",

@@ -7,15 +7,19 @@ import (
 	"unicode/utf8"
 )
 
-// carried builds the one file: page, style, worker and engine, with a policy
-// that allows exactly these and no request at all. app/engine-source.js reads
-// the two data blocks back.
+// carried builds the one file: page, style, worker, engine and checks, with a
+// policy that allows exactly these and no request at all. app/engine-source.js
+// reads the three data blocks back.
 func (p *page) carried(engine []byte) ([]byte, error) {
 	main, worker, err := p.scripts("carried")
 	if err != nil {
 		return nil, err
 	}
 	packed, err := zip(engine)
+	if err != nil {
+		return nil, err
+	}
+	checks, err := zip(p.proofs)
 	if err != nil {
 		return nil, err
 	}
@@ -33,6 +37,7 @@ func (p *page) carried(engine []byte) ([]byte, error) {
 		{"<!--\n", p.fixed["notices.txt"], "-->"},
 		{`<script type="text/x-worker">`, worker, "</script>"},
 		{`<script type="application/x-engine">`, sevenBits(packed), "</script>"},
+		{`<script type="application/x-proofs">`, sevenBits(checks), "</script>"},
 		{`<script type="module">`, main, "</script>"},
 	} {
 		part, err := inline(e.open, e.content, e.end)
@@ -45,10 +50,10 @@ func (p *page) carried(engine []byte) ([]byte, error) {
 		`<meta http-equiv="Content-Security-Policy" content="`+policy+`">
     <link rel="icon" href="data:image/svg+xml;base64,`+icon+`">
     `+parts[0]+"\n    "+parts[1],
-		parts[2]+"\n    "+parts[3]+"\n    "+parts[4]), nil
+		parts[2]+"\n    "+parts[3]+"\n    "+parts[4]+"\n    "+parts[5]), nil
 }
 
-// zip packs the engine as small as gzip can; the writer stamps no time.
+// zip packs content as small as gzip can; the writer stamps no time.
 func zip(content []byte) ([]byte, error) {
 	var b bytes.Buffer
 	w, err := gzip.NewWriterLevel(&b, gzip.BestCompression)

@@ -2,6 +2,7 @@ package site
 
 import (
 	"bytes"
+	"encoding/json"
 	"fmt"
 	"maps"
 	"os"
@@ -21,6 +22,9 @@ type page struct {
 	style    []byte
 	// fixed files go into the hosted folder as they are.
 	fixed Files
+	// proofs are the checks with what came out, as JSON. They stand apart from
+	// the script: they are long, and few visits want them.
+	proofs []byte
 	// data is put into the page for the names in app/data.js.
 	data map[string]any
 }
@@ -38,7 +42,10 @@ func readPage(root, dir string) (*page, error) {
 	if err != nil {
 		return nil, err
 	}
-	p.data = map[string]any{"POURWRIGHT_EXAMPLES": plans, "POURWRIGHT_EVIDENCE": checks}
+	if p.proofs, err = json.Marshal(checks); err != nil {
+		return nil, err
+	}
+	p.data = map[string]any{"POURWRIGHT_EXAMPLES": plans}
 	for _, name := range []string{iconFile, "manifest.webmanifest", "notices.txt"} {
 		content, err := os.ReadFile(filepath.Join(dir, name))
 		if err != nil {

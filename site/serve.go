@@ -12,6 +12,7 @@ var mimeTypes = map[string]string{
 	".html":        "text/html; charset=utf-8",
 	".js":          "text/javascript; charset=utf-8",
 	".css":         "text/css; charset=utf-8",
+	".json":        "application/json",
 	".svg":         "image/svg+xml",
 	".txt":         "text/plain; charset=utf-8",
 	".wasm":        "application/wasm",

@@ -245,7 +245,7 @@ func (a Spanned) write(w *reply.Writer) {
 		w.Key("label")
 		w.Text(d.Label)
 		w.Key("share")
-		w.Text(quantity.Format(d.Share, w.System))
+		w.Text(quantity.Format(quantity.Ratio(math.Round(float64(d.Share)*100)/100), w.System))
 		w.Raw("}")
 	}
 	w.Raw("]}")

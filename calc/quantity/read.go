@@ -37,8 +37,12 @@ func Read(kind, text, entry string, system System) (keep, shown string, err erro
 		middle, width, spread := cutSpread(text)
 		if spread {
 			shown += " ± " + FormatHalf(k, half, system)
-			if BareNumber(k, middle) && BareNumber(k, width) {
+			switch {
+			case !BareNumber(k, middle):
+			case BareNumber(k, width):
 				keep = strings.TrimSpace(keep + " " + entry)
+			case k != ratioKind && strings.HasSuffix(width, "%"):
+				keep = middle + " " + entry + " ± " + width
 			}
 		} else if BareNumber(k, text) {
 			keep = strings.TrimSpace(keep + " " + entry)

@@ -9,18 +9,18 @@ import "../features/plan/plan.js";
 import "../features/settings/settings.js";
 import "../features/start/start.js";
 
-/** Data: {state, examples, evidence}. */
+/** Data: {state, examples, readEvidence}. */
 export class App extends Element {
   #view = "";
 
-  view({ state, examples, evidence }) {
+  view({ state, examples, readEvidence }) {
     const { route, open, calculators } = state;
     const notices = this.notices(state);
     const view =
       route.view === "settings"
         ? h("pw-settings", { key: "settings", ".data": { state } })
         : route.view === "sources"
-          ? h("pw-evidence", { key: "sources", ".data": { state, evidence } })
+          ? h("pw-evidence", { key: "sources", ".data": { state, readEvidence } })
           : route.view === "plan" && open?.id === route.plan && calculators
             ? h("pw-plan", { key: "plan", ".data": { state } })
             : route.view === "plan"

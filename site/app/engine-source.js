@@ -1,6 +1,6 @@
-// Where the page gets its engine from. A hosted build has it in files beside
-// the page; a carried build, the one file, has it in two data blocks of the
-// page itself (site/carried.go writes them). POURWRIGHT_BUILD is "hosted" or
+// Where the page gets its engine and its checks from. A hosted build has them
+// in files beside the page; a carried build, the one file, has them in three
+// data blocks of the page itself (site/carried.go writes them). POURWRIGHT_BUILD is "hosted" or
 // "carried", put in by the build.
 
 /**
@@ -16,6 +16,17 @@ export function startWorker() {
   const engine = bytes(block("application/x-engine")).buffer;
   worker.postMessage({ engine }, [engine]);
   return worker;
+}
+
+/** Reads the text of the checks, JSON. */
+export async function readProofs() {
+  if (POURWRIGHT_BUILD === "carried") {
+    const packed = new Blob([bytes(block("application/x-proofs"))]);
+    return new Response(packed.stream().pipeThrough(new DecompressionStream("gzip"))).text();
+  }
+  const response = await fetch("proofs.json");
+  if (!response.ok) throw new Error(`the host answers ${response.status}`);
+  return response.text();
 }
 
 /** Makes the hosted build work without a network from now on; for a carried build there is nothing to do. */

@@ -1,18 +1,19 @@
 // Starts the page and does everything that is not drawing: it turns what the
 // user wants into actions on the store, and the store's changes into calls of
 // the engine and writes to the device.
-import { put, quantities, understood } from "../shared/document.js";
+import { put, quantities, strays, understood } from "../shared/document.js";
 import "./app.js";
-import { evidence, examples } from "./data.js";
+import { examples, readEvidence } from "./data.js";
 import { Engine } from "./engine.js";
 import { keepOffline } from "./engine-source.js";
 import { newest, readFile, saveFile } from "./files.js";
 import { keepPrefs, readPrefs, themeOf } from "./prefs.js";
 import { read, to } from "./route.js";
 import { copyTitle, Keeper, newId, title } from "./save.js";
-import { createStore, initial, readingKey } from "./store.js";
+import { createStore, initial, readingKey, spreadQuestion } from "./store.js";
 
 const pause = 40; // ms that the answers wait for the next stroke
+const calm = 250; // ms that the spans wait after the answers
 
 const store = createStore({ ...initial, prefs: readPrefs(), route: read(location.hash) });
 const { dispatch } = store;
@@ -124,7 +125,7 @@ async function settle(doc, units) {
   const listed = units === store.state.prefs.units ? store.state.calculators : (await engine.call("list", { units }, {})).calculators;
   let out = doc;
   for (const { path, field, text } of quantities(doc, listed.find((c) => c.name === "plan").fields)) {
-    if (/[^\d\s.,+\-/½¼¾⅓⅔⅛⅜⅝⅞]/.test(text)) continue;
+    if (/[^\d\s.,+\-/±%½¼¾⅓⅔⅛⅜⅝⅞]/.test(text)) continue;
     const reply = await engine.call("read", { units }, { kind: field.kind, unit: field.unit, text });
     if (reply.ok) out = put(out, path, reply.keep);
   }
@@ -147,7 +148,7 @@ let timer = 0;
 function follow(state) {
   const before = was;
   was = state;
-  app.data = { state, examples, evidence };
+  app.data = { state, examples, readEvidence };
   if (state.prefs !== before.prefs) {
     keepPrefs(state.prefs);
     wear(state.prefs.theme);
@@ -159,23 +160,47 @@ function follow(state) {
 
 const keep = ({ open, prefs }) => open && keeper.put(open.id, open.doc, prefs.units);
 
-// Asks for the answers a moment after the last change; a reply that comes too
-// late for what is now in hand is dropped.
+// Asks for the answers a moment after the last change, and of the steps for
+// those of the open sheet alone; a reply that comes too late for what is now in
+// hand is dropped.
 function calculate(state) {
-  const question = [state.open.id, state.open.rev, state.prefs.units, state.working, state.calculators].join();
+  const question = [state.open.id, state.open.rev, state.prefs.units, state.working && state.route.station].join();
   if (asked && asked.question === question && asked.calculators === state.calculators) return;
   const first = !asked || asked.id !== state.open.id || !state.reply;
   asked = { question, id: state.open.id, calculators: state.calculators };
   const mine = asked;
   clearTimeout(timer);
   timer = setTimeout(async () => {
-    const { open, prefs, working } = store.state;
+    const { open, prefs, working, route } = store.state;
     if (!open || asked !== mine) return;
-    const reply = await engine.call("plan", { units: prefs.units, working }, understood(open.doc, planFields()).known, "plan");
+    const reply = await engine.call("plan", { units: prefs.units, working, station: route.station }, understood(open.doc, planFields()).known, "plan");
     if (!reply || asked !== mine || store.state.open?.id !== mine.id) return;
     dispatch({ type: "reply", reply });
     readTexts();
+    askSpread();
   }, first ? 0 : pause);
+}
+
+// Asks how far the answers may stray, once they are in. A spread works the plan
+// through hundreds of times, so it has an engine of its own, started when the
+// first ± is typed: no answer waits for it.
+let aside = null;
+let spreadTimer = 0;
+
+function askSpread() {
+  const { open, prefs, spread } = store.state;
+  const question = spreadQuestion(store.state);
+  if (spread?.question === question) return;
+  clearTimeout(spreadTimer);
+  if (!quantities(open.doc, planFields()).some((q) => strays(q.text))) {
+    if (spread) dispatch({ type: "spread", spread: null });
+    return;
+  }
+  spreadTimer = setTimeout(async () => {
+    aside ??= new Engine(() => {});
+    const reply = await aside.call("spread", { units: prefs.units }, understood(open.doc, planFields()).known, "spread");
+    if (reply && spreadQuestion(store.state) === question) dispatch({ type: "spread", spread: { question, reply } });
+  }, calm);
 }
 
 // Asks how the texts of the open sheet are read, so that "16 1/2 in" can show
@@ -248,7 +273,7 @@ document.addEventListener("visibilitychange", () => document.visibilityState ===
 wear(store.state.prefs.theme);
 store.subscribe(follow);
 document.body.append(app);
-app.data = { state: store.state, examples, evidence };
+app.data = { state: store.state, examples, readEvidence };
 const keeperOpen = keeper.open();
 go();
 

@@ -5,6 +5,7 @@
 //	#/plan/ID                       the mould
 //	#/plan/ID/handling, …/print     safe handling, pour sheet
 //	#/plan/ID/sheet/STATION/ANSWER  a sheet, with one answer's working open
+//	#/plan/ID/field/PATH            a sheet, brought to one field
 
 export function read(hash) {
   const [view, plan, page, station, answer] = hash.replace(/^#?\/?/, "").split("/").map(decodeURIComponent);
@@ -12,6 +13,7 @@ export function read(hash) {
   if (view !== "plan" || !plan) return { view: "start" };
   if (page === "handling" || page === "print") return { view: "plan", plan, page };
   if (page === "sheet" && station) return { view: "plan", plan, page: "mould", station, answer };
+  if (page === "field" && station) return { view: "plan", plan, page: "mould", station: station.split(".")[0], field: station };
   return { view: "plan", plan, page: "mould" };
 }
 
@@ -21,4 +23,5 @@ export const to = {
   sources: () => "#/sources",
   plan: (id, page) => `#/plan/${encodeURIComponent(id)}` + (page && page !== "mould" ? "/" + page : ""),
   sheet: (id, station, answer) => `#/plan/${encodeURIComponent(id)}/sheet/${encodeURIComponent(station)}` + (answer ? "/" + encodeURIComponent(answer) : ""),
+  field: (id, path) => `#/plan/${encodeURIComponent(id)}/field/${encodeURIComponent(path)}`,
 };

@@ -15,6 +15,7 @@ export const initial = {
   plans: null, // the saved plans, newest first; null while they are being read
   open: null, // the plan in hand, see "open"
   reply: null, // the engine's answer to it, never of an older units or plan
+  spread: null, // how far the answers stray: {question, reply}, see spreadQuestion
   broken: "", // the engine's third reply: our own bug
   working: false, // whether the steps are wanted
   readings: {}, // how typed texts are read, by readingKey
@@ -23,6 +24,9 @@ export const initial = {
   notices: [],
   update: false, // a new release of the page waits
 };
+
+/** What a spread was asked of: of another plan, change or system it is out of date. */
+export const spreadQuestion = ({ open, prefs }) => open && [open.id, open.rev, prefs.units].join();
 
 export const readingKey = (units, field, text) => [units, field.kind, field.unit, text].join("|");
 
@@ -37,11 +41,12 @@ const reducers = {
   engine: (s, { state }) => ({ ...s, engine: state }),
   sketch: (s, { drawing }) => ({ ...s, sketch: drawing }),
   plans: (s, { plans }) => ({ ...s, plans }),
-  open: (s, { id, doc, strange }) => ({ ...s, open: { id, doc, strange, past: [], future: [], typing: null, rev: 0 }, reply: null, broken: "" }),
+  open: (s, { id, doc, strange }) => ({ ...s, open: { id, doc, strange, past: [], future: [], typing: null, rev: 0 }, reply: null, spread: null, broken: "" }),
   missing: (s, { id }) => ({ ...s, missing: id }),
-  close: (s) => ({ ...s, open: null, reply: null, broken: "", working: false }),
+  close: (s) => ({ ...s, open: null, reply: null, spread: null, broken: "", working: false }),
   renamed: (s, { from, id }) => (s.open?.id === from ? { ...s, open: { ...s.open, id } } : s),
   reply: (s, { reply }) => (reply.broken ? { ...s, broken: reply.broken } : { ...s, reply, broken: "" }),
+  spread: (s, { spread }) => ({ ...s, spread }),
   working: (s) => ({ ...s, working: true }),
   reading: (s, { readings }) => ({ ...s, readings: { ...s.readings, ...readings } }),
   saving: (s, { saving }) => ({ ...s, saving }),

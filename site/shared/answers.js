@@ -20,7 +20,7 @@ export function leaves(node, path = "", trail = []) {
   });
 }
 
-/** Data: {answers, steps, open (path of the answer that is unfolded), station}. */
+/** Data: {answers, steps, spans (how far answers stray: [{answer, low, high}]), open (path of the answer that is unfolded), station}. */
 export class Answers extends Element {
   view({ answers }) {
     return this.group(answers, "");
@@ -72,6 +72,7 @@ export class Answers extends Element {
     const open = this.data.open === at;
     const canOpen = Number.isInteger(leaf.step);
     const body = [h("span", { class: "answer-label" }, leaf.label ?? ""), h("span", { class: leaf.unknown ? "answer-text answer-unknown" : "answer-text" }, leaf.text)];
+    const span = this.data.spans.find((s) => s.answer === at);
     const long = !canOpen && !("si" in leaf) && leaf.text.length > (cell ? 20 : 40);
     return h(
       "div",
@@ -79,6 +80,7 @@ export class Answers extends Element {
       canOpen
         ? h("button", { type: "button", class: "answer-line answer-button", id: idOf(`${this.data.station}.${at}`, "-answer"), "aria-expanded": String(open), onclick: () => this.want("show-working", { answer: open ? "" : at }) }, body, h("span", { class: "answer-how", "aria-hidden": "true" }, open ? "−" : "+"))
         : h("div", { class: "answer-line" }, body),
+      span && h("p", { class: "answer-span" }, `${span.low} to ${span.high} likely`),
       leaf.hint && h("p", { class: "answer-hint" }, leaf.hint),
       open && !cell && this.working(leaf, at),
     );

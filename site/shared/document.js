@@ -72,6 +72,9 @@ export function understood(doc, fields) {
   return { known, strange };
 }
 
+/** Whether a text carries a plus and minus: 420 ± 5 mm. */
+export const strays = (text) => /±|\+\/?-/.test(text);
+
 /** Every quantity that stands in the document: its path, field and text. */
 export function quantities(doc, fields, base = "") {
   return fields.flatMap((field) => {

@@ -1,6 +1,6 @@
 // A page that only starts the engine and lets a test ask it: the build's own
 // tests put it in the place of app/main.js.
-import { keepOffline, startWorker } from "./engine-source.js";
+import { keepOffline, readProofs, startWorker } from "./engine-source.js";
 
 const waiting = [];
 const worker = startWorker();
@@ -15,5 +15,6 @@ keepOffline()?.catch((error) => {
   document.title = `failed: ${error}`;
 });
 
+globalThis.proofs = readProofs;
 globalThis.ask = (name, options, input) =>
   new Promise((answer) => worker.postMessage({ id: waiting.push(answer) - 1, name, options, input }));

@@ -5,11 +5,21 @@ import { Element } from "../../shared/element.js";
 import { caution, heading } from "../../shared/words.js";
 import { plainBar } from "../bar/bar.js";
 
-/** Data: {state, evidence}. */
+/** Data: {state, readEvidence}. */
 export class Evidence extends Element {
-  view({ state, evidence }) {
-    const topics = [...new Set(evidence.map((r) => r.topic))];
-    const agreed = evidence.filter((r) => r.agrees).length;
+  #evidence = null; // the checks, once they are read
+  #wrong = ""; // why they could not be read
+
+  async entered() {
+    try {
+      this.#evidence = await this.data.readEvidence();
+    } catch (error) {
+      this.#wrong = String(error?.message ?? error);
+    }
+    this.draw();
+  }
+
+  view({ state }) {
     return [
       plainBar(state, "sources"),
       h(
@@ -30,9 +40,17 @@ export class Evidence extends Element {
           ].map(([term, what]) => [h("dt", null, term), h("dd", null, what)]),
         ),
         h("h2", null, "Checks"),
-        h("p", null, `Each row puts a published example, a cell of a standard's table or another program's result to the same calculators that your plan uses. The allowed difference is half the last printed digit, unless the row says why not. ${agreed} of ${evidence.length} agree.`),
-        topics.map((topic) => this.topic(topic, evidence.filter((r) => r.topic === topic))),
+        h("p", null, "Each row puts a published example, a cell of a standard's table or another program's result to the same calculators that your plan uses. The allowed difference is half the last printed digit, unless the row says why not."),
+        this.#evidence ? this.checks(this.#evidence) : h("p", { key: "wait", class: "quiet", role: "status" }, this.#wrong ? `The checks could not be read (${this.#wrong}). Load the page again.` : "Reading the checks."),
       ),
+    ];
+  }
+
+  checks(evidence) {
+    const topics = [...new Set(evidence.map((r) => r.topic))];
+    return [
+      h("p", { key: "agreed" }, `${evidence.filter((r) => r.agrees).length} of ${evidence.length} agree.`),
+      topics.map((topic) => this.topic(topic, evidence.filter((r) => r.topic === topic))),
     ];
   }
 

@@ -4,11 +4,13 @@ import { h } from "../../shared/draw.js";
 import { Element } from "../../shared/element.js";
 import { finding } from "../../shared/finding.js";
 import { form } from "../../shared/form-view.js";
+import { quantities, strays } from "../../shared/document.js";
 import { to } from "../../app/route.js";
+import "../spread/spread.js";
 
-/** Data: {plan (id), doc, fields (of the plan itself), strange, reply, about}. */
+/** Data: {plan (id), doc, fields (of the plan itself), strange, reply, spread, fresh (whether that is of the plan as it stands), about}. */
 export class Overview extends Element {
-  view({ plan, doc, fields, strange, reply, about }) {
+  view({ plan, doc, fields, strange, reply, spread, fresh, about }) {
     const own = fields.filter((f) => f.sort !== "group" && f.key !== "format");
     const begun = reply?.stations.some((s) => s.state !== "blank");
     const needy = reply?.stations.filter((s) => s.needs.length > 0 && s.state !== "blank") ?? [];
@@ -26,6 +28,7 @@ export class Overview extends Element {
         needy.map((s) => h("p", { key: "needs " + s.key, class: "attention" }, h("a", { href: to.sheet(plan, s.key) }, s.title), " still wants: " + s.needs.map((n) => n.label.toLowerCase()).join(", ") + ".")),
         reply && reply.findings.length === 0 && needy.length === 0 && faulty.length === 0 && h("p", { key: "none", class: "quiet" }, begun ? "Nothing so far. That covers what you have filled in, and no more." : "Nothing yet."),
       ),
+      begun && h("pw-spread", { key: "spread", class: "sheet-part", ".data": { plan, straying: quantities(doc, fields).some((q) => strays(q.text)), reply: spread, fresh, titles: about.titles } }),
       strange.length > 0 &&
         h(
           "section",

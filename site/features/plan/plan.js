@@ -5,6 +5,7 @@ import { Element } from "../../shared/element.js";
 import { understood } from "../../shared/document.js";
 import { caution } from "../../shared/words.js";
 import { title } from "../../app/save.js";
+import { spreadQuestion } from "../../app/store.js";
 import { to } from "../../app/route.js";
 import { about } from "../sheet/about.js";
 import { bar } from "../bar/bar.js";
@@ -19,6 +20,7 @@ import "./overview.js";
 /** Data: {state}. */
 export class Plan extends Element {
   #standing = ""; // the sheet that was open when last drawn
+  #sought; // the field that the address led to
   #answered = false; // whether there was a reply then
 
   view({ state }) {
@@ -36,7 +38,9 @@ export class Plan extends Element {
     ];
   }
 
-  mould({ open, reply, route }, fields, known) {
+  mould(state, fields, known) {
+    const { open, reply, route, spread } = state;
+    const fresh = spread?.question === spreadQuestion(state);
     const field = fields.find((f) => f.sort === "group" && f.key === route.station);
     return h(
       "main",
@@ -46,7 +50,7 @@ export class Plan extends Element {
         { class: "bench-mould", "aria-labelledby": "plan-title" },
         h("h1", { class: "plan-title", id: "plan-title", tabindex: "-1" }, title(open.doc)),
         reply ? h("pw-mould-drawing", { class: "drawing", ".data": { plan: open.id, drawing: reply.drawing, open: route.station } }) : h("p", { key: "wait", class: "drawing quiet" }, "Working it out."),
-        reply && !reply.stations.find((s) => s.key === "mould")?.answers && h("p", { key: "sketch", class: "drawing-sketch" }, "A sketch: it comes to scale when the mould is filled in."),
+        reply?.drawing.scale === false && h("p", { key: "sketch", class: "drawing-sketch" }, "A sketch, not to scale until the mould is filled in."),
         reply && h("nav", { class: "parts-place", "aria-label": "Parts" }, h("pw-parts-list", { ".data": { plan: open.id, stations: reply.stations, parts: reply.drawing.parts, open: route.station } })),
         h("p", { class: "caution" }, caution),
       ),
@@ -58,9 +62,9 @@ export class Plan extends Element {
               key: field.key,
               class: "sheet",
               "data-sheet": field.key,
-              ".data": { plan: open.id, station: reply?.stations.find((s) => s.key === field.key) ?? null, field, group: open.doc[field.key], about: known, answer: route.answer },
+              ".data": { plan: open.id, station: reply?.stations.find((s) => s.key === field.key) ?? null, field, group: open.doc[field.key], spans: fresh ? (spread.reply.answers ?? []).filter((a) => a.station === field.key) : [], about: known, answer: route.answer },
             })
-          : h("pw-overview", { key: "overview", class: "sheet", "data-sheet": "plan", ".data": { plan: open.id, doc: open.doc, fields, strange: strangeOf(open.doc, fields), reply, about: known } }),
+          : h("pw-overview", { key: "overview", class: "sheet", "data-sheet": "plan", ".data": { plan: open.id, doc: open.doc, fields, strange: strangeOf(open.doc, fields), reply, spread: spread?.reply ?? null, fresh, about: known } }),
       ),
     );
   }
@@ -78,8 +82,16 @@ export class Plan extends Element {
 
   // A sheet that has just been opened takes the focus, and in a stacked
   // layout comes into view; one that is closed gives the focus back to its
-  // line in the list of parts.
+  // line in the list of parts. A field that the address leads to is gone to
+  // last.
   drawn() {
+    this.settle();
+    const { field } = this.data.state.route;
+    if (field && field !== this.#sought) this.querySelector("pw-sheet")?.jump(field);
+    this.#sought = field;
+  }
+
+  settle() {
     const { route, reply } = this.data.state;
     const now = route.page === "mould" ? (route.station ?? "") : route.page;
     const arrived = !this.#answered && Boolean(reply); // the drawing above a stacked sheet

@@ -13,9 +13,9 @@ import "../../shared/answers.js";
 // The safe-handling list and its hold points have a page of their own.
 const apart = { handling: { field: "answers", answer: "items", label: "Open the safe-handling list" } };
 
-/** Data: {plan (id), station (the reply's, or null), field (the group's description), group (of the document), about, answer}. */
+/** Data: {plan (id), station (the reply's, or null), field (the group's description), group (of the document), spans (of the answers that stray), about, answer}. */
 export class Sheet extends Element {
-  view({ plan, station, field: whole, group, about, answer }) {
+  view({ plan, station, field: whole, group, spans, about, answer }) {
     const out = apart[whole.key];
     const field = out ? { ...whole, fields: whole.fields.filter((f) => f.key !== out.field) } : whole;
     const answers = station?.answers && out ? Object.fromEntries(Object.entries(station.answers).filter(([key]) => key !== out.answer)) : station?.answers;
@@ -41,7 +41,7 @@ export class Sheet extends Element {
         h("h3", { id: idOf(field.key, "-out") }, "What follows"),
         out && answers && h("p", { key: "apart", class: "sheet-apart" }, h("a", { class: "button", href: to.plan(plan, whole.key) }, out.label)),
         answers
-          ? h("pw-answers", { key: "answers", ".data": { answers, steps: station.steps, open: answer, station: field.key } })
+          ? h("pw-answers", { key: "answers", ".data": { answers, steps: station.steps, spans, open: answer, station: field.key } })
           : h("p", { class: "quiet" }, none(station)),
       ),
     ];

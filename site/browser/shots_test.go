@@ -1,0 +1,49 @@
+package browser
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/require"
+)
+
+// With SHOTS set to a folder, pictures of every view and state of every
+// example's plan, in every theme and size, and the printed sheets, are written
+// to it for people to look at. It proves nothing by itself.
+func TestShots(t *testing.T) {
+	dir := os.Getenv("SHOTS")
+	if dir == "" {
+		t.Skip("no pictures wanted: SHOTS is not set")
+	}
+	require.NoError(t, os.MkdirAll(dir, 0o755))
+	h := open(t)
+	keep := func(content []byte, names ...string) {
+		name := strings.ReplaceAll(strings.Join(names, "-"), " ", "-")
+		require.NoError(t, os.WriteFile(filepath.Join(dir, name), content, 0o644))
+	}
+	for name := range examples(t) {
+		plan := strings.TrimSuffix(name, ".pour.json")
+		tab := h.tab(t)
+		tab.still()
+		tab.hosted()
+		tab.example(name)
+		for size, paper := range papers {
+			keep(tab.pdf(paper), plan, size+".pdf")
+		}
+		for _, v := range append(tab.views(), tab.states()...) {
+			v.show(tab)
+			for _, s := range screens {
+				tab.size(s)
+				tab.quiet()
+				for _, theme := range themes {
+					tab.wear(theme)
+					keep(run(tab, chromedp.CaptureScreenshot()), plan, v.name, theme, s.name+".png")
+				}
+			}
+			tab.size(tablet)
+		}
+	}
+}

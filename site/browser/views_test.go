@@ -1,0 +1,72 @@
+package browser
+
+// view is a state of the page that a user can bring about, with an example open.
+type view struct {
+	name string
+	show func(*browserTab)
+}
+
+// stations are those of the open plan, in their order.
+func (tab *browserTab) stations() []string {
+	tab.t.Helper()
+	return js[[]string](tab, `[...document.querySelectorAll("[data-station]")].map((link) => link.dataset.station)`)
+}
+
+// views are all there are of the site and of the open plan.
+func (tab *browserTab) views() []view {
+	tab.t.Helper()
+	plan := tab.planAddress()
+	at := func(hash string) func(*browserTab) { return func(tab *browserTab) { tab.view(hash) } }
+	views := []view{
+		{"start", at("#/")},
+		{"settings", at("#/settings")},
+		{"sources", at("#/sources")},
+		{"no such plan", at("#/plan/none")},
+		{"plan", at(plan)},
+		{"handling", at(plan + "/handling")},
+		{"print", at(plan + "/print")},
+	}
+	tab.view(plan)
+	for _, station := range tab.stations() {
+		views = append(views, view{"sheet " + station, at(plan + "/sheet/" + station)})
+	}
+	return views
+}
+
+// states are views with something opened or gone wrong in them.
+func (tab *browserTab) states() []view {
+	tab.t.Helper()
+	plan := tab.planAddress()
+	return []view{
+		{"working", func(tab *browserTab) {
+			tab.view(plan + "/sheet/weight/poured")
+			tab.until(`document.querySelector("pw-working [data-step]")`)
+			tab.click("pw-working [data-opens]")
+			tab.quiet()
+		}},
+		{"menu", func(tab *browserTab) {
+			tab.view(plan)
+			tab.click("[data-action=menu]")
+			tab.until(`document.querySelector(".menu:popover-open")`)
+		}},
+		{"bad values", func(tab *browserTab) {
+			tab.view(plan + "/sheet/weight")
+			tab.fill("weight.solids[0].length", "12 blah")
+			tab.view(plan + "/sheet/pour")
+			tab.fill("pour.chosen_time", "1,200")
+			tab.until(`document.querySelector("[aria-invalid]")`)
+		}},
+		{"plan with bad values", func(tab *browserTab) { tab.view(plan) }},
+		{"asked to delete", func(tab *browserTab) {
+			tab.view("#/")
+			tab.click("[data-action=delete-plan]")
+			tab.until(`document.querySelector("[data-action=delete-plan-yes]")`)
+		}},
+		{"new plan", func(tab *browserTab) {
+			tab.view("#/")
+			tab.click("[data-action=new-plan]")
+			tab.until(`document.querySelector("[data-station]")`)
+			tab.quiet()
+		}},
+	}
+}
