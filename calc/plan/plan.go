@@ -15,8 +15,11 @@ import (
 	"pourwright/calc/cooling"
 	"pourwright/calc/core"
 	"pourwright/calc/feed"
+	"pourwright/calc/filling"
 	"pourwright/calc/form"
+	"pourwright/calc/gating"
 	"pourwright/calc/handling"
+	"pourwright/calc/holddown"
 	"pourwright/calc/iron"
 	"pourwright/calc/ladle"
 	"pourwright/calc/ladleheat"
@@ -55,6 +58,9 @@ type Document struct {
 	Iron      iron.Input      `json:"iron" label:"Iron by its analysis"`
 	Cores     core.Input      `json:"cores" label:"Cores"`
 	Feeding   feed.Input      `json:"feeding" label:"Feeding and hot spots"`
+	Gating    gating.Input    `json:"gating" label:"Gating laid out"`
+	Filling   filling.Input   `json:"filling" label:"The filling, second by second"`
+	HoldDown  holddown.Input  `json:"holddown" label:"Holding the cope down"`
 	Charge    charge.Input    `json:"charge" label:"Charge"`
 	Melting   melting.Input   `json:"melting" label:"Heat, fuel and time to melt"`
 	LadleHeat ladleheat.Input `json:"ladleheat" label:"Heat in the ladle"`

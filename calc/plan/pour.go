@@ -40,15 +40,8 @@ func (r *run) ownLiquid() bool { return r.got.hasMetal && r.doc.Metal.DensityLiq
 // the ingates' place, the casting's top as the surface that lifts, the sand in
 // the cope as what holds it down.
 func (r *run) linkMould(s *Station, in *pour.Input) {
-	m := r.got.mould
-	above, below := r.doc.Mould.Above.V, r.doc.Mould.Below.V
-	head, label := m.Head, "Head over the parting"
-	switch in.Gate.Or(flow.Parting) {
-	case flow.Bottom:
-		head, label = m.Head+below, "Head over the bottom of the casting"
-	case flow.Top:
-		head, label = m.TopHead, "Head over the top of the casting"
-	}
+	m, above := r.got.mould, r.doc.Mould.Above.V
+	head, label := r.headOver(in.Gate.Or(flow.Parting))
 	fillOpt(s, &in.Height, "sprue_height", head, true, "mould", label)
 	fillOpt(s, &in.Cavity, "cavity_height", m.CavityHeight, true, "mould", "Height of the casting in the mould")
 	if in.Gate.Or(flow.Parting) == flow.Parting {

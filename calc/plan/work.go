@@ -5,6 +5,7 @@ import (
 
 	"pourwright/calc/alloy"
 	"pourwright/calc/core"
+	"pourwright/calc/gating"
 	"pourwright/calc/handling"
 	"pourwright/calc/iron"
 	"pourwright/calc/ladle"
@@ -40,6 +41,9 @@ type answers struct {
 	iron    iron.Output
 	hasIron bool
 
+	gating    gating.Output
+	hasGating bool
+
 	cores    core.Output
 	hasCores bool
 
@@ -59,6 +63,9 @@ func (r *run) work() {
 	r.coreLift()
 	r.pour()
 	r.cores()
+	r.gating()
+	r.filling()
+	r.holdDown()
 	r.ladle()
 	r.ladleHeat()
 	r.order()
@@ -74,7 +81,7 @@ func (r *run) work() {
 // shownOrder is the order in which the stations stand on the screen: that of
 // the work, which is not quite that of the sums.
 var shownOrder = []string{
-	"metal", "iron", "pattern", "cores", "weight", "feeding", "mould", "pour", "charge", "melting",
+	"metal", "iron", "pattern", "cores", "weight", "feeding", "mould", "pour", "gating", "filling", "holddown", "charge", "melting",
 	"ladle", "ladleheat", "order", "cooling", "shop", "lifting", "handling",
 }
 
