@@ -8,22 +8,24 @@ import "./working.js";
 
 export const isLeaf = (node) => typeof node?.text === "string" && (typeof node.label === "string" || "step" in node || "si" in node || Object.keys(node).every((k) => ["text", "value", "hint", "unknown"].includes(k)));
 const isSeries = (node) => Array.isArray(node?.points);
+const isCurves = (node) => isSeries(node) || (Array.isArray(node) && isSeries(node[0]));
 
-/** Every figure in a tree of answers, as [path, leaf, trail of headings]. */
-export function leaves(node, path = "", trail = []) {
-  return Object.entries(node ?? {}).flatMap(([key, value]) => {
-    const here = path ? `${path}.${key}` : key;
-    if (isSeries(value)) return [];
-    if (Array.isArray(value)) return value.flatMap((item, i) => (isLeaf(item) ? [[`${here}[${i}]`, item, trail]] : isSeries(item) ? [] : leaves(item, `${here}[${i}]`, [...trail, `${heading(key)} ${i + 1}`])));
-    if (isLeaf(value)) return [[here, value, trail]];
-    return typeof value === "object" && value !== null ? leaves(value, here, [...trail, heading(key)]) : [];
-  });
-}
+const few = 3; // answers that are not worth folding away
 
-/** Data: {answers, steps, spans (how far answers stray: [{answer, low, high}]), open (path of the answer that is unfolded), station}. */
+/** Data: {answers, ruling (keys of those to show first and large), steps, spans (how far answers stray: [{answer, low, high}]), open (path of the answer that is unfolded), station}. */
 export class Answers extends Element {
-  view({ answers }) {
-    return this.group(answers, "");
+  #more = false; // whether the lesser answers are unfolded
+
+  view({ answers, ruling, open }) {
+    const lesser = Object.keys(answers).filter((key) => !ruling.includes(key) && !isCurves(answers[key]));
+    if (ruling.length === 0 || lesser.length <= few) return this.group(answers, "");
+    const part = (keys) => this.group(Object.fromEntries(keys.map((key) => [key, answers[key]])), "");
+    const sought = open && lesser.includes(open.split(/[.[]/)[0]);
+    return [
+      h("div", { key: "ruling", class: "answers-ruling" }, part(ruling)),
+      part(Object.keys(answers).filter((key) => isCurves(answers[key]))),
+      h("details", { key: "more", class: "fold answers-more", ".open": this.#more || Boolean(sought), ontoggle: (e) => (this.#more = e.currentTarget.open) }, h("summary", null, "More answers"), part(lesser)),
+    ];
   }
 
   group(node, path) {

@@ -32,9 +32,9 @@ export class Plan extends Element {
       bar(state),
       reply && h("pw-pour-card", { key: "card", class: "pour-card", role: "region", "aria-label": "Pour card", ".data": { plan: open.id, card: reply.card } }),
       page === "handling" && h("main", { key: "handling", class: "page" }, h("pw-handling", { ".data": { state, about: known, fields } })),
-      page === "print" && h("main", { key: "print", class: "page" }, h("pw-pour-sheet", { ".data": { state, fields } })),
+      page === "print" && h("main", { key: "print", class: "page" }, h("pw-pour-sheet", { ".data": { state } })),
       page === "mould" && this.mould(state, fields, known),
-      page === "mould" && h("div", { key: "paper", class: "only-print" }, this.printing && h("pw-pour-sheet", { ".data": { state, fields } })),
+      page === "mould" && h("div", { key: "paper", class: "only-print" }, this.printing && h("pw-pour-sheet", { ".data": { state } })),
     ];
   }
 
@@ -82,11 +82,13 @@ export class Plan extends Element {
 
   // A sheet that has just been opened takes the focus, and in a stacked
   // layout comes into view; one that is closed gives the focus back to its
-  // line in the list of parts. A field that the address leads to is gone to
-  // last.
+  // line in the list of parts. An answer or a field that the address leads to
+  // comes into view last.
   drawn() {
+    const { field, station, answer } = this.data.state.route;
+    const opened = this.#standing !== station;
     this.settle();
-    const { field } = this.data.state.route;
+    if (opened && answer) this.querySelector(`[data-answer="${CSS.escape(answer)}"]`)?.scrollIntoView({ block: "center" });
     if (field && field !== this.#sought) this.querySelector("pw-sheet")?.jump(field);
     this.#sought = field;
   }

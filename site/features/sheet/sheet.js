@@ -8,6 +8,7 @@ import { form } from "../../shared/form-view.js";
 import { counts } from "../../shared/document.js";
 import { stateMark } from "../../shared/mark.js";
 import { to } from "../../app/route.js";
+import { rulingOf } from "./ruling.js";
 import "../../shared/answers.js";
 
 // The safe-handling list and its hold points have a page of their own.
@@ -41,7 +42,7 @@ export class Sheet extends Element {
         h("h3", { id: idOf(field.key, "-out") }, "What follows"),
         out && answers && h("p", { key: "apart", class: "sheet-apart" }, h("a", { class: "button", href: to.plan(plan, whole.key) }, out.label)),
         answers
-          ? h("pw-answers", { key: "answers", ".data": { answers, steps: station.steps, spans, open: answer, station: field.key } })
+          ? h("pw-answers", { key: "answers", ".data": { answers, ruling: rulingOf(field.key, answers), steps: station.steps, spans, open: answer, station: field.key } })
           : h("p", { class: "quiet" }, none(station)),
       ),
     ];
@@ -64,6 +65,9 @@ export class Sheet extends Element {
   }
 
   jump(path) {
+    // Of a list that is folded, the item unfolds first.
+    const item = this.querySelector(`[data-item="${CSS.escape(path.replace(/\].*/, "]"))}"]`);
+    item?.querySelector(".list-fold[aria-expanded=false]")?.click();
     const at = this.querySelector(`[data-field="${CSS.escape(path)}"]`) ?? this.querySelector(`[data-item="${CSS.escape(path)}"]`) ?? this.querySelector(`[data-field^="${CSS.escape(path.replace(/\.[^.]*$/, ""))}"]`);
     at?.scrollIntoView({ block: "center", behavior: matchMedia("(prefers-reduced-motion: reduce)").matches ? "auto" : "smooth" });
     (at?.matches("ol") ? at.closest("pw-list-editor").querySelector("h4") : at)?.focus({ preventScroll: true });
