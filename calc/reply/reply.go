@@ -153,13 +153,13 @@ func (w *Writer) value(v reflect.Value, f tagged, path string) {
 	}
 	switch x := v.Interface().(type) {
 	case working.Series:
-		w.series(x)
+		w.series(x, []working.Series{x})
 		return
 	case []working.Series:
 		w.Raw("[")
 		for _, s := range x {
 			w.comma()
-			w.series(s)
+			w.series(s, x)
 		}
 		w.Raw("]")
 		return
@@ -276,9 +276,17 @@ func (w *Writer) plain(v reflect.Value) {
 	}
 }
 
-func (w *Writer) series(s working.Series) {
-	xScale, xUnit := axisScale(s.X.Kind, s.Points, func(p working.Point) float64 { return p.X }, w.System)
-	yScale, yUnit := axisScale(s.Y.Kind, s.Points, func(p working.Point) float64 { return p.Y }, w.System)
+// series writes one of the curves of a chart; those with the same two axes are
+// drawn together, and so share their units.
+func (w *Writer) series(s working.Series, chart []working.Series) {
+	var points []working.Point
+	for _, other := range chart {
+		if other.X == s.X && other.Y == s.Y {
+			points = append(points, other.Points...)
+		}
+	}
+	xScale, xUnit := axisScale(s.X.Kind, points, func(p working.Point) float64 { return p.X }, w.System)
+	yScale, yUnit := axisScale(s.Y.Kind, points, func(p working.Point) float64 { return p.Y }, w.System)
 	w.Raw("{")
 	w.Key("label")
 	w.Text(s.Label)

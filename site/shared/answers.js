@@ -10,19 +10,25 @@ export const isLeaf = (node) => typeof node?.text === "string" && (typeof node.l
 const isSeries = (node) => Array.isArray(node?.points);
 const isCurves = (node) => isSeries(node) || (Array.isArray(node) && isSeries(node[0]));
 
+/** Curves that share both axes, a group for each pair of them. */
+function alike(curves) {
+  const axes = (c) => [c.xLabel, c.xUnit, c.yLabel, c.yUnit].join("|");
+  return [...new Set(curves.map(axes))].map((pair) => curves.filter((c) => axes(c) === pair));
+}
+
 const few = 3; // answers that are not worth folding away
 
-/** Data: {answers, ruling (keys of those to show first and large), steps, spans (how far answers stray: [{answer, low, high}]), open (path of the answer that is unfolded), station}. */
+/** Data: {answers, ruling (those to show first and large, as [key] or [key, columns]), steps, spans (how far answers stray: [{answer, low, high}]), open (path of the answer that is unfolded), station}. */
 export class Answers extends Element {
   #more = false; // whether the lesser answers are unfolded
 
   view({ answers, ruling, open }) {
-    const lesser = Object.keys(answers).filter((key) => !ruling.includes(key) && !isCurves(answers[key]));
+    const lesser = Object.keys(answers).filter((key) => !ruling.some(([k]) => k === key) && !isCurves(answers[key]));
     if (ruling.length === 0 || lesser.length <= few) return this.group(answers, "");
     const part = (keys) => this.group(Object.fromEntries(keys.map((key) => [key, answers[key]])), "");
     const sought = open && lesser.includes(open.split(/[.[]/)[0]);
     return [
-      h("div", { key: "ruling", class: "answers-ruling" }, part(ruling)),
+      h("div", { key: "ruling", class: "answers-ruling" }, part(ruling.map(([key]) => key))),
       part(Object.keys(answers).filter((key) => isCurves(answers[key]))),
       h("details", { key: "more", class: "fold answers-more", ".open": this.#more || Boolean(sought), ontoggle: (e) => (this.#more = e.currentTarget.open) }, h("summary", null, "More answers"), part(lesser)),
     ];
@@ -41,30 +47,37 @@ export class Answers extends Element {
   block(key, value, at) {
     if (isSeries(value)) return h("pw-chart", { key, ".data": { curves: value.points.length ? [value] : [] } });
     if (Array.isArray(value)) {
+      const columns = this.data.ruling.find(([k]) => k === at)?.[1];
       if (value.length === 0) return null;
-      if (isSeries(value[0])) return h("pw-chart", { key, ".data": { curves: value } });
+      if (isSeries(value[0])) return alike(value).map((curves) => h("pw-chart", { key: `${key} ${curves[0].label}`, ".data": { curves } }));
       if (isLeaf(value[0])) return h("section", { key, class: "answer-block" }, h("h4", null, value[0].label ?? heading(key)), h("ul", { class: "answer-words" }, value.map((leaf) => h("li", null, leaf.text))));
       return h(
         "section",
         { key, class: "answer-block" },
         h("h4", null, heading(key)),
-        h("ol", { class: "answer-items" }, value.map((item, i) => this.item(item, `${at}[${i}]`, i))),
+        h("ol", { class: "answer-items" }, value.map((item, i) => this.item(item, `${at}[${i}]`, i, columns))),
       );
     }
     if (typeof value !== "object" || value === null) return null;
     return h("section", { key, class: "answer-block" }, h("h4", null, heading(key)), this.group(value, at));
   }
 
-  item(node, at, i) {
+  item(node, at, i, columns) {
     const own = Object.entries(node).filter(([, v]) => isLeaf(v) && !v.unknown); // what was not asked of this item
     const named = own.find(([, v]) => !("si" in v) && !("value" in v) && v.text);
     const deeper = Object.fromEntries(Object.entries(node).filter(([, v]) => !isLeaf(v)));
     const open = own.find(([key]) => `${at}.${key}` === this.data.open);
+    const cells = own.filter((e) => e !== named);
+    const main = columns ? cells.filter(([key]) => columns.includes(key)) : cells;
+    const first = cells.length - main.length <= few ? cells : main;
+    const rest = cells.filter((e) => !first.includes(e));
+    const draw = (list) => h("div", { class: "answer-cells" }, list.map(([key, leaf]) => this.line(leaf, `${at}.${key}`, true)));
     return h(
       "li",
       { class: "answer-item" },
       h("p", { class: "answer-item-name" }, h("span", { class: "list-number" }, String(i + 1)), named?.[1].text),
-      h("div", { class: "answer-cells" }, own.filter((e) => e !== named).map(([key, leaf]) => this.line(leaf, `${at}.${key}`, true))),
+      draw(first),
+      rest.length > 0 && h("details", { key: "more", class: "fold", ...(rest.includes(open) && { ".open": true }) }, h("summary", null, "More"), draw(rest)),
       open && this.working(open[1], `${at}.${open[0]}`),
       Object.keys(deeper).length > 0 && this.group(deeper, at),
     );

@@ -4,6 +4,7 @@ import { h } from "./draw.js";
 import { Element } from "./element.js";
 
 const lowest = 0.52; // of its width
+const strokes = ["full line", "dashed", "dotted", "dash and dot", "thin line"]; // as answers.css draws them
 
 /** Data: {curves: [{label, xLabel, xUnit, yLabel, yUnit, points}]}. */
 export class Chart extends Element {
@@ -43,10 +44,10 @@ export class Chart extends Element {
         h("svg:path", { key: "axes", class: "chart-axis", d: `M${room.left} ${room.top}V${high - room.bottom}H${wide - room.right}` }),
         y.ticks.map((t) => h("svg:text", { key: "ty" + t, class: "chart-tick", x: room.left - 0.5 * em, y: y.at(t) + 0.28 * em, "text-anchor": "end" }, number(t))),
         x.ticks.map((t) => h("svg:text", { key: "tx" + t, class: "chart-tick", x: x.at(t), y: high - room.bottom + 1.15 * em, "text-anchor": "middle" }, number(t))),
-        curves.map((c, i) => h("svg:path", { key: "c" + i, class: "chart-curve chart-curve-" + (i % 3), d: "M" + c.points.map(([a, b]) => `${x.at(a).toFixed(1)} ${y.at(b).toFixed(1)}`).join("L") })),
+        curves.map((c, i) => h("svg:path", { key: "c" + i, class: "chart-curve chart-curve-" + (i % strokes.length), d: "M" + c.points.map(([a, b]) => `${x.at(a).toFixed(1)} ${y.at(b).toFixed(1)}`).join("L") })),
         h("svg:text", { key: "lx", class: "chart-name", x: wide - room.right, y: high - 0.45 * em, "text-anchor": "end" }, unit(first.xLabel, first.xUnit)),
       ),
-      h("p", { class: "chart-y" }, "Upright: " + unit(first.yLabel, first.yUnit) + (curves.length > 1 ? ". " + curves.map((c, i) => `${c.label}: ${["full line", "dashed", "dotted"][i % 3]}`).join("; ") : "")),
+      h("p", { class: "chart-y" }, "Upright: " + unit(first.yLabel, first.yUnit) + (curves.length > 1 ? ". " + curves.map((c, i) => `${c.label}: ${strokes[i % strokes.length]}`).join("; ") : "")),
       h(
         "details",
         { class: "fold" },

@@ -32,11 +32,14 @@ export function form(fields, group, base, about) {
     h(
       "div",
       { key: section.part ?? "first", class: "form-part" },
-      section.part && h("h4", { class: "form-heading" }, section.part),
+      section.part && !saidBelow(section) && h("h4", { class: "form-heading" }, section.part),
       h("div", { class: "form-grid" }, section.fields.map((field) => one(field, group?.[field.key], base, about))),
     ),
   );
 }
+
+/** Whether the one list or group of a part says the part's name again. */
+const saidBelow = ({ part, fields: [field, ...more] }) => more.length === 0 && (field.sort === "list" || field.sort === "group") && field.label.startsWith(part);
 
 function one(field, value, base, about) {
   const path = join(base, field.key);

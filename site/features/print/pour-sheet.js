@@ -9,7 +9,7 @@ import { levelMark, stateMark } from "../../shared/mark.js";
 import { caution, heading } from "../../shared/words.js";
 import { title } from "../../app/save.js";
 import { about } from "../sheet/about.js";
-import { columnsOf, rulingOf } from "../sheet/ruling.js";
+import { rulingOf } from "../sheet/ruling.js";
 import { handlingList } from "../handling/list.js";
 
 const longText = 28; // letters beyond which a text gets lines of its own
@@ -53,15 +53,14 @@ const findings = (list, titles) => [
 
 function station(s) {
   if (s.state === "blank") return null;
-  const keys = s.answers ? rulingOf(s.key, s.answers) : [];
-  const lines = keys.filter((key) => !Array.isArray(s.answers[key])).map((key) => s.answers[key]);
-  const lists = keys.filter((key) => Array.isArray(s.answers[key]));
+  const ruling = s.answers ? rulingOf(s.key, s.answers) : [];
+  const lines = ruling.filter(([, columns]) => !columns).map(([key]) => s.answers[key]);
   return h(
     "section",
     { key: s.key, class: "paper-station" },
     h("h3", null, s.title, " ", stateMark(s.state)),
     lines.length > 0 && h("dl", { key: "lines" }, lines.map(({ label, text }) => h("div", { class: text.length > longText ? "paper-line paper-long" : "paper-line" }, h("dt", null, label), h("dd", null, text)))),
-    lists.map((key) => table(heading(key), s.answers[key], columnsOf(s.key, key))),
+    ruling.map(([key, columns]) => columns && table(heading(key), s.answers[key], columns)),
     s.needs.length > 0 && h("p", { key: "needs" }, "Not filled in: " + s.needs.map((n) => n.label.toLowerCase()).join(", ") + "."),
     s.faults.length > 0 && h("p", { key: "faults" }, "To put right: " + s.faults.map((n) => n.label.toLowerCase()).join(", ") + "."),
   );

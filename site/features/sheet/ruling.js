@@ -1,6 +1,6 @@
 // Which answers of a station rule the work, in the order in which they are
 // wanted: they stand large at the head of its sheet, and they alone go on paper.
-// A list names the columns that paper has room for.
+// Of a list the columns that matter are named.
 
 const ruling = {
   metal: ["name", "pour_temperature", "superheat", "liquidus", "solidus", "min_wall"],
@@ -27,11 +27,8 @@ const ruling = {
 
 const entries = (station) => (ruling[station] ?? []).flatMap((e) => (typeof e === "string" ? [[e]] : Object.entries(e)));
 
-/** The ruling answers of a station that are known, by key; a list that is empty is left out. */
-export const rulingOf = (station, answers) =>
-  entries(station)
-    .filter(([key, columns]) => (columns ? answers[key]?.length > 0 : answers[key] && !answers[key].unknown))
-    .map(([key]) => key);
-
-/** The columns of a list that go on paper. */
-export const columnsOf = (station, key) => entries(station).find(([k]) => k === key)?.[1] ?? [];
+/**
+ * The ruling answers of a station that are known, as [key], or [key, columns]
+ * for a list; a list that is empty is left out.
+ */
+export const rulingOf = (station, answers) => entries(station).filter(([key, columns]) => (columns ? answers[key]?.length > 0 : answers[key] && !answers[key].unknown));

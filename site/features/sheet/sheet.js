@@ -22,6 +22,8 @@ export class Sheet extends Element {
     const answers = station?.answers && out ? Object.fromEntries(Object.entries(station.answers).filter(([key]) => key !== out.answer)) : station?.answers;
     const shown = visible(field.fields, group, field.key);
     const elsewhere = station?.findings.filter((f) => !f.field || !shown.has(`${field.key}.${f.field}`)) ?? [];
+    const pressing = elsewhere.filter((f) => f.level !== "note");
+    const notes = elsewhere.filter((f) => f.level === "note");
     const placed = station?.findings.filter((f) => f.field && shown.has(`${field.key}.${f.field}`)) ?? [];
     const faults = station?.faults.filter((f) => about.faults[f.field] === f) ?? [];
     return [
@@ -34,7 +36,7 @@ export class Sheet extends Element {
       ),
       field.hint && h("p", { class: "sheet-about" }, field.hint),
       station && this.wanted(faults, station.needs, placed, shown),
-      elsewhere.length > 0 && h("div", { key: "findings", class: "sheet-findings" }, elsewhere.map((f) => finding(f))),
+      pressing.length > 0 && h("div", { key: "findings", class: "sheet-findings" }, pressing.map((f) => finding(f))),
       h("section", { key: "inputs", class: "sheet-part", "aria-labelledby": idOf(field.key, "-in") }, h("h3", { id: idOf(field.key, "-in") }, "What you know"), form(field.fields, group, field.key, about)),
       h(
         "section",
@@ -45,6 +47,7 @@ export class Sheet extends Element {
           ? h("pw-answers", { key: "answers", ".data": { answers, ruling: rulingOf(field.key, answers), steps: station.steps, spans, open: answer, station: field.key } })
           : h("p", { class: "quiet" }, none(station)),
       ),
+      notes.length > 0 && h("section", { key: "notes", class: "sheet-part", "aria-labelledby": idOf(field.key, "-notes") }, h("h3", { id: idOf(field.key, "-notes") }, "Notes"), notes.map((f) => finding(f))),
     ];
   }
 

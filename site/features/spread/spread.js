@@ -36,7 +36,7 @@ export class Spread extends Element {
         "p",
         { class: "span-why" },
         titles[a.station] ?? a.station,
-        a.drivers.length > 0 && [". Mostly ", a.drivers.map((d, i) => [i > 0 && "; ", h("a", { href: to.field(plan, d.field) }, named(d)), `, ${d.share}`])],
+        a.drivers.length > 0 && [". Mostly ", a.drivers.map((d, i) => [i > 0 && "; ", h("a", { href: to.field(plan, d.field) }, named(d)), `, ${d.share.replace(" ", "\u00a0")}`])],
         a.lost && `. No such answer in ${a.lost} of the draws`,
         ".",
       ),
