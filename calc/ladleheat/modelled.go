@@ -332,7 +332,10 @@ func (j *job) heats(k pot, filled float64, used []string) {
 		lost += c.wall
 	}
 	if lost > 0 {
-		gap := p.Solve("x_u", "heat balance open by", math.Abs(c.held-lost)/lost, "1", "heat given by metal and crucible less heat lost, over the heat lost", used, balance)
+		// To nine places: beyond them stands only the rounding of the arithmetic,
+		// which is not the same on every machine.
+		open := math.Round(math.Abs(c.held-lost)/lost*1e9) / 1e9
+		gap := p.Solve("x_u", "heat balance open by", open, "1", "heat given by metal and crucible less heat lost, over the heat lost", used, balance)
 		j.out.Unmatched = quantity.Some(quantity.Ratio(gap))
 	}
 }

@@ -18,7 +18,7 @@ export class QuantityField extends Element {
         "data-field": path,
         class: "field-input",
         type: "text",
-        inputmode: field.sort === "count" ? "numeric" : "decimal",
+        inputmode: field.sort === "count" ? "numeric" : "text",
         autocomplete: "off",
         autocapitalize: "off",
         spellcheck: "false",
