@@ -12,42 +12,42 @@ import (
 // the answers, and a reload brings both back.
 func TestCarriedFileKeepsWhatIsEntered(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
+	plan := examples(t)[bracket]
 	tab := open(t).tab(t)
 	tab.carried()
-	tab.example(relief)
+	tab.example(bracket)
 	tab.comes("metric", plan)
 
 	before := tab.card()
 	tab.sheet("weight")
-	tab.fill("weight.solids[0].length", "520")
-	changed := with(t, plan, "weight.solids[0].length", "520 mm")
+	tab.fill("weight.solids[0].length", "190")
+	changed := with(t, plan, "weight.solids[0].length", "190 mm")
 	tab.comes("metric", changed)
-	require.NotEqual(t, before["poured"], tab.card()["poured"], "40 mm more panel must take more metal")
-	require.Equal(t, "520 mm", tab.value("weight.solids[0].length"), "a bare number keeps the unit it was typed in")
+	require.NotEqual(t, before["charge"], tab.card()["charge"], "10 mm more base must take more metal")
+	require.Equal(t, "190 mm", tab.value("weight.solids[0].length"), "a bare number keeps the unit it was typed in")
 	tab.sheet("metal")
-	tab.fill("metal.pour_temperature", "1160 C")
-	changed = with(t, changed, "metal.pour_temperature", "1160 C")
+	tab.fill("metal.pour_temperature", "735 C")
+	changed = with(t, changed, "metal.pour_temperature", "735 C")
 	tab.comes("metric", changed)
-	require.Equal(t, "1160 °C", tab.card()["temperature"])
+	require.Equal(t, "735 °C", tab.card()["temperature"])
 
 	tab.until(`document.querySelector("[data-saved=saved]")`)
 	tab.reload()
 	tab.comes("metric", changed)
-	require.Equal(t, "1160 C", tab.value("metal.pour_temperature"))
+	require.Equal(t, "735 C", tab.value("metal.pour_temperature"))
 	tab.view("#/")
 	require.Len(t, tab.texts("[data-plan]"), 1)
 	require.Contains(t, tab.texts("[data-plan]")[0], plan["title"])
 	tab.click("[data-plan] a")
 	tab.comes("metric", changed)
 	tab.sheet("weight")
-	require.Equal(t, "520 mm", tab.value("weight.solids[0].length"))
+	require.Equal(t, "190 mm", tab.value("weight.solids[0].length"))
 }
 
 // The same after the whole browser was closed and started again.
 func TestCarriedFileOutlastsTheBrowser(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
+	plan := examples(t)[bracket]
 	h := open(t)
 	profile := filepath.Join(t.TempDir(), "profile")
 	browser, stop, err := startBrowser(profile)
@@ -55,10 +55,10 @@ func TestCarriedFileOutlastsTheBrowser(t *testing.T) {
 	t.Cleanup(func() { stop() })
 	tab := h.open(t, browser)
 	tab.carried()
-	tab.example(relief)
+	tab.example(bracket)
 	tab.sheet("weight")
-	tab.fill("weight.solids[0].length", "20 1/2 in")
-	changed := with(t, plan, "weight.solids[0].length", "20 1/2 in")
+	tab.fill("weight.solids[0].length", "7 1/2 in")
+	changed := with(t, plan, "weight.solids[0].length", "7 1/2 in")
 	tab.comes("metric", changed)
 	tab.until(`document.querySelector("[data-saved=saved]")`)
 	address := js[string](tab, `location.href`)
@@ -70,5 +70,5 @@ func TestCarriedFileOutlastsTheBrowser(t *testing.T) {
 	tab = h.open(t, browser)
 	tab.visit(address)
 	tab.comes("metric", changed)
-	require.Equal(t, "20 1/2 in", tab.value("weight.solids[0].length"))
+	require.Equal(t, "7 1/2 in", tab.value("weight.solids[0].length"))
 }

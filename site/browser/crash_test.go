@@ -33,29 +33,29 @@ func (tab *browserTab) worker(not target.ID) (*browserTab, target.ID) {
 // the page starts it again and answers, and nothing that was entered is lost.
 func TestEngineCrashIsSurvived(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
 	tab := open(t).tab(t)
 	tab.forgive("the roof fell in")
 	tab.hosted()
-	tab.example(relief)
+	tab.example(bracket)
+	plan := tab.entered(bracket)
 	tab.sheet("weight")
 	const path = "weight.solids[0].length"
 
 	worker, first := tab.worker("")
 	js[chromedp.Void](worker, `setTimeout(() => { throw new Error("the roof fell in"); })`)
 	worker, second := tab.worker(first)
-	tab.fill(path, "520 mm")
-	changed := with(t, plan, path, "520 mm")
+	tab.fill(path, "190 mm")
+	changed := with(t, plan, path, "190 mm")
 	tab.comes("metric", changed)
 
 	// The next call finds the engine falling over it.
 	tab.until(`watched.calls === 0`)
 	js[chromedp.Void](worker, `{ const answer = onmessage; onmessage = (event) => { onmessage = answer; throw new Error("the roof fell in"); }; }`)
-	tab.fill(path, "530 mm")
+	tab.fill(path, "200 mm")
 	tab.worker(second)
-	changed = with(t, plan, path, "530 mm")
+	changed = with(t, plan, path, "200 mm")
 	tab.comes("metric", changed)
-	require.Equal(t, "530 mm", tab.value(path))
+	require.Equal(t, "200 mm", tab.value(path))
 	require.Empty(t, tab.texts("[data-notice]"))
 	require.JSONEq(t, asJSON(t, changed), tab.kept())
 }
@@ -64,9 +64,7 @@ func TestEngineCrashIsSurvived(t *testing.T) {
 // and changed all the same, and one more try brings the answers.
 func TestEngineThatWillNotStart(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
 	tab := open(t).tab(t)
-	tab.forgive("no room for the engine")
 	tab.before(`
 		const Whole = Worker;
 		window.dead = sessionStorage.dead === "yes";
@@ -75,7 +73,8 @@ func TestEngineThatWillNotStart(t *testing.T) {
 		};
 		window.Worker.prototype = Whole.prototype;`)
 	tab.hosted()
-	tab.example(relief)
+	tab.example(bracket)
+	plan := tab.entered(bracket)
 	tab.sheet("weight")
 	tab.until(`document.querySelector("[data-saved=saved]")`)
 
@@ -85,9 +84,9 @@ func TestEngineThatWillNotStart(t *testing.T) {
 	worker, _ := tab.worker("")
 	js[chromedp.Void](worker, `setTimeout(() => { throw new Error("the roof fell in"); })`)
 	tab.until(`document.querySelector("[data-notice=engine]")`)
-	tab.fill("weight.solids[0].length", "520 mm")
-	changed := with(t, plan, "weight.solids[0].length", "520 mm")
-	require.Equal(t, "520 mm", tab.value("weight.solids[0].length"))
+	tab.fill("weight.solids[0].length", "190 mm")
+	changed := with(t, plan, "weight.solids[0].length", "190 mm")
+	require.Equal(t, "190 mm", tab.value("weight.solids[0].length"))
 	require.JSONEq(t, asJSON(t, changed), tab.kept())
 	_, file := tab.save()
 	require.JSONEq(t, asJSON(t, changed), string(file))
@@ -111,7 +110,6 @@ func TestEngineThatWillNotStart(t *testing.T) {
 // when there is room again.
 func TestFullDeviceIsTold(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
 	h := open(t)
 	tab := h.tab(t)
 	tab.forgive("quota", "Quota") // of the service worker, which cannot keep the page
@@ -120,13 +118,14 @@ func TestFullDeviceIsTold(t *testing.T) {
 	}
 	room(new(1.0))
 	tab.hosted()
-	tab.example(relief)
+	tab.example(bracket)
 	tab.until(`document.querySelector("[data-notice=saving]")`)
 	require.Contains(t, tab.texts("[data-notice=saving] p")[0], "no room")
 	require.Equal(t, []string{"Not saved"}, tab.texts("[data-saved=failed]"))
+	plan := tab.entered(bracket)
 	tab.sheet("weight")
-	tab.fill("weight.solids[0].length", "520 mm")
-	changed := with(t, plan, "weight.solids[0].length", "520 mm")
+	tab.fill("weight.solids[0].length", "190 mm")
+	changed := with(t, plan, "weight.solids[0].length", "190 mm")
 	tab.comes("metric", changed)
 	_, file := tab.save()
 	require.JSONEq(t, asJSON(t, changed), string(file), "the way out does not work")
@@ -151,16 +150,16 @@ func TestFullDeviceIsTold(t *testing.T) {
 // all is told to the user, and the plan goes on in hand.
 func TestRefusedStorage(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
 	h := open(t)
 	t.Run("no large store", func(t *testing.T) {
 		tab := h.tab(t)
 		tab.before(`IDBFactory.prototype.open = () => { throw new DOMException("not here", "SecurityError"); };`)
 		tab.hosted()
-		tab.example(relief)
+		tab.example(bracket)
+		plan := tab.entered(bracket)
 		tab.sheet("weight")
-		tab.fill("weight.solids[0].length", "520 mm")
-		changed := with(t, plan, "weight.solids[0].length", "520 mm")
+		tab.fill("weight.solids[0].length", "190 mm")
+		changed := with(t, plan, "weight.solids[0].length", "190 mm")
 		tab.until(`document.querySelector("[data-saved=kept]")`)
 		tab.reload()
 		tab.comes("metric", changed)
@@ -171,11 +170,12 @@ func TestRefusedStorage(t *testing.T) {
 			IDBFactory.prototype.open = () => { throw new DOMException("not here", "SecurityError"); };
 			Storage.prototype.setItem = () => { throw new DOMException("not here", "QuotaExceededError"); };`)
 		tab.hosted()
-		tab.example(relief)
+		tab.example(bracket)
 		tab.until(`document.querySelector("[data-notice=saving]")`)
+		plan := tab.entered(bracket)
 		tab.sheet("weight")
-		tab.fill("weight.solids[0].length", "520 mm")
-		changed := with(t, plan, "weight.solids[0].length", "520 mm")
+		tab.fill("weight.solids[0].length", "190 mm")
+		changed := with(t, plan, "weight.solids[0].length", "190 mm")
 		tab.comes("metric", changed)
 		_, file := tab.save()
 		require.JSONEq(t, asJSON(t, changed), string(file))
@@ -186,28 +186,28 @@ func TestRefusedStorage(t *testing.T) {
 // kept.
 func TestTwoWindowsLoseNothing(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
+	plan := examples(t)[bracket]
 	h := open(t)
 	one := h.tab(t)
 	one.hosted()
-	one.example(relief)
+	one.example(bracket)
 	one.until(`document.querySelector("[data-saved=saved]")`)
 	two := one.another()
 	two.visit(js[string](one, `location.href`))
 	two.until(`document.querySelector("[data-part]")`)
-	for tab, text := range map[*browserTab]string{one: "520 mm", two: "530 mm"} {
+	for tab, text := range map[*browserTab]string{one: "190 mm", two: "200 mm"} {
 		tab.sheet("weight")
 		tab.fill("weight.solids[0].length", text)
 	}
-	one.comes("metric", with(t, plan, "weight.solids[0].length", "520 mm"))
-	two.comes("metric", with(t, plan, "weight.solids[0].length", "530 mm"))
+	one.comes("metric", with(t, plan, "weight.solids[0].length", "190 mm"))
+	two.comes("metric", with(t, plan, "weight.solids[0].length", "200 mm"))
 	require.NotEqual(t, one.planAddress(), two.planAddress())
 	one.until(`document.querySelector("[data-saved=saved]")`)
 	two.until(`document.querySelector("[data-saved=saved]")`)
 	one.reload()
 	two.reload()
-	one.comes("metric", with(t, plan, "weight.solids[0].length", "520 mm"))
-	two.comes("metric", with(t, plan, "weight.solids[0].length", "530 mm"))
+	one.comes("metric", with(t, plan, "weight.solids[0].length", "190 mm"))
+	two.comes("metric", with(t, plan, "weight.solids[0].length", "200 mm"))
 	one.view("#/")
 	require.Len(t, one.texts("[data-plan]"), 2)
 }

@@ -12,26 +12,26 @@ import (
 // by key.
 func TestUndoAndRedo(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
+	plan := examples(t)[bracket]
 	tab := open(t).tab(t)
 	tab.hosted()
-	tab.example(relief)
+	tab.example(bracket)
 	require.True(t, js[bool](tab, `document.querySelector(".bar [data-action=undo]").disabled`))
-	tab.sheet("metal")
-	const path = "metal.pour_temperature"
-	tab.fill(path, "1160 °C")
-	once := with(t, plan, path, "1160 °C")
-	tab.fill(path, "1170 °C")
-	twice := with(t, plan, path, "1170 °C")
+	tab.sheet("mould")
+	const path = "mould.cope_height"
+	tab.fill(path, "91 mm")
+	once := with(t, plan, path, "91 mm")
+	tab.fill(path, "92 mm")
+	twice := with(t, plan, path, "92 mm")
 	tab.comes("metric", twice)
 
 	tab.click(".bar [data-action=undo]")
 	tab.comes("metric", once)
-	require.Equal(t, "1160 °C", tab.value(path))
+	require.Equal(t, "91 mm", tab.value(path))
 	js[chromedp.Void](tab, `document.activeElement.blur()`)
 	tab.key("z", chromedp.ModifierCtrl)
 	tab.comes("metric", plan)
-	require.Equal(t, "1150 °C", tab.value(path))
+	require.Equal(t, "90 mm", tab.value(path))
 	tab.key("z", chromedp.ModifierCtrl, chromedp.ModifierShift)
 	tab.comes("metric", once)
 	tab.click(".bar [data-action=redo]")
@@ -51,19 +51,19 @@ func TestUndoAndRedo(t *testing.T) {
 // The units change what is shown, never what was entered.
 func TestUnitsChangeTextsAndNotValues(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
+	plan := examples(t)[bracket]
 	tab := open(t).tab(t)
 	tab.hosted()
-	tab.example(relief)
+	tab.example(bracket)
 	tab.sheet("mould")
-	tab.fill("mould.cope_height", "150")
-	require.Equal(t, "150 mm", tab.value("mould.cope_height"))
+	tab.fill("mould.cope_height", "90")
+	require.Equal(t, "90 mm", tab.value("mould.cope_height"))
 	tab.comes("metric", plan)
 	tab.click(`.bar [data-units="us"]`)
 	tab.quiet()
 	tab.comes("us", plan)
-	require.Equal(t, "150 mm", tab.value("mould.cope_height"), "the units changed an entry")
-	require.Contains(t, tab.card()["poured"], "lb")
+	require.Equal(t, "90 mm", tab.value("mould.cope_height"), "the units changed an entry")
+	require.Contains(t, tab.card()["charge"], "lb")
 
 	// A bare number now stands for the other unit, and keeps it.
 	tab.fill("mould.cope_height", "6")

@@ -54,7 +54,7 @@ func (tab *browserTab) tabTo(selector string) {
 // From the start page to an answer's working and back, without a pointer.
 func TestKeyboardAlone(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
+	plan := examples(t)[bracket]
 	h := open(t)
 	for _, s := range []screen{tablet, upright} {
 		t.Run(s.name, func(t *testing.T) {
@@ -63,7 +63,7 @@ func TestKeyboardAlone(t *testing.T) {
 			tab.size(s)
 			tab.still()
 			tab.hosted()
-			tab.tabTo(`[data-example="relief.pour.json"]`)
+			tab.tabTo(`[data-example="bracket.pour.json"]`)
 			tab.key(kb.Enter)
 			tab.until(`document.querySelector("[data-part]")`)
 			tab.quiet()
@@ -76,10 +76,10 @@ func TestKeyboardAlone(t *testing.T) {
 
 			tab.tabTo(field("metal.pour_temperature"))
 			js[chromedp.Void](tab, `document.activeElement.select()`)
-			tab.write("1160 C")
+			tab.write("735 C")
 			tab.key("\t")
 			tab.quiet()
-			tab.comes("metric", with(t, plan, "metal.pour_temperature", "1160 C"))
+			tab.comes("metric", with(t, plan, "metal.pour_temperature", "735 C"))
 
 			tab.tabTo(`[data-sheet=metal] .answer-button`)
 			at := js[string](tab, `document.activeElement.id`)
@@ -117,7 +117,7 @@ func TestMenuByKeyboard(t *testing.T) {
 	t.Parallel()
 	tab := open(t).tab(t)
 	tab.hosted()
-	tab.example(relief)
+	tab.example(bracket)
 	tab.tabTo("[data-action=menu]")
 	tab.key(kb.Enter)
 	tab.until(`document.querySelector("#plan-menu:popover-open")`)
@@ -132,7 +132,7 @@ func TestHoldPointByKeyboard(t *testing.T) {
 	t.Parallel()
 	tab := open(t).tab(t)
 	tab.hosted()
-	tab.example(relief)
+	tab.example(bracket)
 	holds := tab.card()["holds"]
 	tab.view(tab.planAddress() + "/handling")
 	tab.tabTo("[data-hold-answer]")

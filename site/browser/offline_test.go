@@ -20,7 +20,7 @@ import (
 // comes up, opens an example and answers.
 func TestHostedWorksWithTheServerClosed(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
+	plan := examples(t)[bracket]
 	h := open(t)
 	server := httptest.NewServer(h.files.Handler())
 	t.Cleanup(server.Close)
@@ -33,11 +33,11 @@ func TestHostedWorksWithTheServerClosed(t *testing.T) {
 	require.Error(t, err, "the server is still there")
 
 	tab.reload()
-	tab.example(relief)
+	tab.example(bracket)
 	tab.comes("metric", plan)
 	tab.sheet("weight")
-	tab.fill("weight.solids[0].length", "520 mm")
-	changed := with(t, plan, "weight.solids[0].length", "520 mm")
+	tab.fill("weight.solids[0].length", "190 mm")
+	changed := with(t, plan, "weight.solids[0].length", "190 mm")
 	tab.comes("metric", changed)
 	tab.until(`document.querySelector("[data-saved=saved]")`)
 
@@ -87,7 +87,7 @@ func sha256Of(content []byte) string {
 // nothing. One of which a file has not reached the host yet is not taken.
 func TestHostedTakesANewReleaseWhenAsked(t *testing.T) {
 	t.Parallel()
-	plan := examples(t)[relief]
+	plan := examples(t)[bracket]
 	h := open(t)
 	site := &host{}
 	site.put(h.files)
@@ -96,10 +96,10 @@ func TestHostedTakesANewReleaseWhenAsked(t *testing.T) {
 	tab := h.tab(t)
 	tab.visit(server.URL)
 	tab.until(`navigator.serviceWorker.controller?.state === "activated"`)
-	tab.example(relief)
+	tab.example(bracket)
 	tab.sheet("weight")
-	tab.fill("weight.solids[0].length", "520 mm")
-	changed := with(t, plan, "weight.solids[0].length", "520 mm")
+	tab.fill("weight.solids[0].length", "190 mm")
+	changed := with(t, plan, "weight.solids[0].length", "190 mm")
 	update := func() {
 		js[chromedp.Void](tab, `navigator.serviceWorker.getRegistration().then((r) => r.update())`)
 	}

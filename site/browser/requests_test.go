@@ -76,9 +76,9 @@ func TestNoRequestLeavesThePage(t *testing.T) {
 	t.Cleanup(stop)
 
 	round := func(tab *browserTab) {
-		tab.example(relief)
+		tab.example(bracket)
 		tab.sheet("weight")
-		tab.fill("weight.solids[0].length", "520 mm")
+		tab.fill("weight.solids[0].length", "190 mm")
 		tab.click("[data-sheet] .answer-button")
 		tab.until(`document.querySelector("pw-working [data-step]")`)
 		tab.click(`[data-units="us"]`)

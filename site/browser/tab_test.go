@@ -3,7 +3,6 @@ package browser
 import (
 	"context"
 	"encoding/json"
-	"errors"
 	"fmt"
 	"slices"
 	"strings"
@@ -12,6 +11,8 @@ import (
 	"time"
 
 	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/css"
+	"github.com/chromedp/cdproto/dom"
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/input"
 	"github.com/chromedp/cdproto/log"
@@ -66,6 +67,10 @@ func (h *house) open(t testing.TB, browser context.Context, options ...chromedp.
 		}
 	})
 	require.NoError(t, chromedp.Do(tab))
+	// A browser that tells of every change of the page spends more on that than
+	// on the page.
+	command(tab, css.Disable, cdp.Empty{})
+	command(tab, dom.Disable, cdp.Empty{})
 	tab.before(watch)
 	command(tab, emulation.SetFocusEmulationEnabled, emulation.SetFocusEmulationEnabledParams{Enabled: true})
 	tab.size(tablet)
@@ -193,11 +198,19 @@ func (tab *browserTab) until(format string, args ...any) {
 	condition := script(format, args...)
 	ctx, cancel := context.WithTimeout(tab, patience)
 	defer cancel()
-	poll := chromedp.Poll[chromedp.Void](condition, chromedp.WithPollingTimeout(patience))
-	_, err := chromedp.Run(ctx, poll)
-	for err != nil && ctx.Err() == nil && !errors.Is(err, chromedp.ErrPollingTimeout) {
-		time.Sleep(20 * time.Millisecond) // the document that was looked at is gone
-		_, err = chromedp.Run(ctx, poll)
+	look := chromedp.Evaluate[chromedp.Void](`new Promise((done) => {
+		const look = async () => {
+			try {
+				if (await (`+condition+`)) return done();
+			} catch {} // of something that is not there yet
+			setTimeout(look, 10);
+		};
+		look();
+	})`, chromedp.EvalAwaitPromise)
+	_, err := chromedp.Run(ctx, look)
+	for err != nil && ctx.Err() == nil {
+		time.Sleep(10 * time.Millisecond) // the document that was looked at is gone
+		_, err = chromedp.Run(ctx, look)
 	}
 	require.NoError(tab.t, err, "waited in vain for %s\nthe page: %s", condition, tab.seen())
 }
@@ -250,10 +263,33 @@ func (tab *browserTab) reload() {
 func (tab *browserTab) hosted()  { tab.t.Helper(); tab.visit(tab.h.server.URL) }
 func (tab *browserTab) carried() { tab.t.Helper(); tab.visit(fileURL(tab.h.file())) }
 
-// click presses the mouse on an element.
+// at brings an element into sight and returns the middle of it.
+func (tab *browserTab) at(selector string) (x, y float64) {
+	tab.t.Helper()
+	tab.until(`document.querySelector(%s)?.checkVisibility()`, selector)
+	at := js[[]float64](tab, `(() => {
+		const e = document.querySelector(%s);
+		const seen = () => {
+			const box = e.getBoundingClientRect();
+			return [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+		};
+		const [x, y] = seen();
+		const top = document.elementFromPoint(x, y);
+		if (!top || !(e.contains(top) || top.contains(e))) e.scrollIntoView({ block: "center", behavior: "instant" });
+		return seen();
+	})()`, selector)
+	return at[0], at[1]
+}
+
+// click presses the mouse on the middle of an element; tap puts a finger there.
 func (tab *browserTab) click(selector string) {
 	tab.t.Helper()
-	run(tab, chromedp.Click(chromedp.CSS(selector)))
+	run(tab, chromedp.MouseClickXY(tab.at(selector)))
+}
+
+func (tab *browserTab) tap(selector string) {
+	tab.t.Helper()
+	run(tab, chromedp.TapXY(tab.at(selector)))
 }
 
 // key presses keys.
