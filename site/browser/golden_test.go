@@ -105,7 +105,10 @@ func gather(node any, path string, into map[string]string) {
 	switch n := node.(type) {
 	case map[string]any:
 		if text, ok := n["text"].(string); ok {
-			into[path] = text
+			// A row of a list leaves out what is not known of it.
+			if n["unknown"] != true || !strings.Contains(path, "[") {
+				into[path] = text
+			}
 			return
 		}
 		for key, value := range n {
