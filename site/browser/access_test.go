@@ -56,7 +56,8 @@ func (tab *browserTab) violations(source string) []violation {
 	return js[[]violation](tab, `axe.run(document, {
 		runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
 		resultTypes: ["violations"],
-		elementRef: false,
+		preload: false,
+		iframes: false,
 	}).then(({ violations }) => violations.map(({ id, help, nodes }) => ({ id, help, nodes: nodes.map(({ html, failureSummary }) => ({ html, failureSummary })) })))`)
 }
 

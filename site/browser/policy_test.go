@@ -49,21 +49,3 @@ func TestPolicyRefuses(t *testing.T) {
 		})
 	}
 }
-
-// No view of either build does what the policy refuses, in any theme; the
-// console of every test says so too.
-func TestPolicyHoldsInEveryView(t *testing.T) {
-	t.Parallel()
-	h := open(t)
-	for name, visit := range map[string]func(*browserTab){"hosted": (*browserTab).hosted, "carried": (*browserTab).carried} {
-		t.Run(name, func(t *testing.T) {
-			tab := h.tab(t)
-			visit(tab)
-			tab.example(relief)
-			for _, v := range tab.views() {
-				v.show(tab)
-				require.Empty(t, js[[]string](tab, `watched.refused`), v.name)
-			}
-		})
-	}
-}

@@ -76,39 +76,42 @@ func TestPourSheetOnPaper(t *testing.T) {
 			tab.example(name)
 			address := tab.planAddress()
 			answer := natively(t, "metric", plan)
-			for _, from := range []string{"/print", ""} { // printing the drawing prints the sheet as well
-				tab.view(address + from)
-				for size, paper := range papers {
-					text, pages := readPDF(t, tab.pdf(paper))
-					require.Contains(t, text, plan["title"], size)
-					for _, c := range answer.Card {
-						require.Contains(t, text, c.Label, size)
-						require.Contains(t, text, c.Text, "%s: %s", size, c.Label)
+			check := func(size string) {
+				paper := papers[size]
+				text, pages := readPDF(t, tab.pdf(paper))
+				require.Contains(t, text, plan["title"], size)
+				for _, c := range answer.Card {
+					require.Contains(t, text, c.Label, size)
+					require.Contains(t, text, c.Text, "%s: %s", size, c.Label)
+				}
+				for _, s := range answer.Stations {
+					if s.State != "blank" {
+						require.Contains(t, text, s.Title, size)
 					}
-					for _, s := range answer.Stations {
-						if s.State != "blank" {
-							require.Contains(t, text, s.Title, size)
-						}
-					}
-					holds := answer.holds()
-					require.NotEmpty(t, holds)
-					require.Equal(t, len(holds), strings.Count(text, "Hold point."), "hold points on %s", size)
-					words := strings.Join(strings.Fields(strings.Join(wordsOf(pages), " ")), " ")
-					for _, hold := range holds {
-						require.Contains(t, words, hold, size)
-					}
-					require.LessOrEqual(t, len(pages), mostPages, "pages of %s", size)
-					for n, p := range pages {
-						require.InDelta(t, paper.Width*72, p.Width, 1.5)
-						require.InDelta(t, paper.Height*72, p.Height, 1.5)
-						require.NotEmpty(t, p.Words, "page %d of %s is empty", n+1, size)
-						for _, w := range p.Words {
-							require.True(t, w.XMin >= margin && w.XMax <= p.Width-margin && w.YMin >= margin && w.YMax <= p.Height-margin,
-								"%q lies at %.0f to %.0f pt, %.0f to %.0f pt of page %d, %s", w.Text, w.XMin, w.XMax, w.YMin, w.YMax, n+1, size)
-						}
+				}
+				holds := answer.holds()
+				require.NotEmpty(t, holds)
+				require.Equal(t, len(holds), strings.Count(text, "Hold point."), "hold points on %s", size)
+				words := strings.Join(strings.Fields(strings.Join(wordsOf(pages), " ")), " ")
+				for _, hold := range holds {
+					require.Contains(t, words, hold, size)
+				}
+				require.LessOrEqual(t, len(pages), mostPages, "pages of %s", size)
+				for n, p := range pages {
+					require.InDelta(t, paper.Width*72, p.Width, 1.5)
+					require.InDelta(t, paper.Height*72, p.Height, 1.5)
+					require.NotEmpty(t, p.Words, "page %d of %s is empty", n+1, size)
+					for _, w := range p.Words {
+						require.True(t, w.XMin >= margin && w.XMax <= p.Width-margin && w.YMin >= margin && w.YMax <= p.Height-margin,
+							"%q lies at %.0f to %.0f pt, %.0f to %.0f pt of page %d, %s", w.Text, w.XMin, w.XMax, w.YMin, w.YMax, n+1, size)
 					}
 				}
 			}
+			tab.view(address + "/print")
+			check("A4")
+			check("Letter")
+			tab.view(address) // printing the drawing prints the sheet as well
+			check("A4")
 		})
 	}
 }
