@@ -1,20 +1,23 @@
 //go:build js && wasm
 
-// Command wasm is the browser's door: it binds catalogue.Call to the global
+// Command wasm is the browser's door: it binds a catalogue.Desk to the global
 // function pourwrightCall(name, optionsJSON, inputJSON) → replyJSON, calls
 // pourwrightReady() once, and stays. Everything it answers is answered, and
 // tested, in package catalogue.
 package main
 
 import (
+	"runtime/debug"
 	"syscall/js"
 
 	"pourwright/calc/catalogue"
 )
 
 func main() {
+	debug.SetGCPercent(800) // little lives on after a call; memory is cheaper than collecting often
+	desk := new(catalogue.Desk)
 	js.Global().Set("pourwrightCall", js.FuncOf(func(_ js.Value, args []js.Value) any {
-		return string(catalogue.Call(args[0].String(), []byte(args[1].String()), []byte(args[2].String())))
+		return string(desk.Call(args[0].String(), []byte(args[1].String()), []byte(args[2].String())))
 	}))
 	js.Global().Call("pourwrightReady")
 	select {}

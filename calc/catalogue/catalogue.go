@@ -11,6 +11,7 @@ import (
 	"reflect"
 
 	"pourwright/calc/form"
+	"pourwright/calc/plan"
 	"pourwright/calc/quantity"
 	"pourwright/calc/reply"
 	"pourwright/calc/working"
@@ -28,7 +29,7 @@ type Calculator struct {
 	input reflect.Type
 	// run writes the reply and returns the papers that were worked on, for the
 	// step check of the tests.
-	run func(w *reply.Writer, input []byte) []*working.Paper
+	run func(d *Desk, w *reply.Writer, input []byte) []*working.Paper
 }
 
 // entry makes a Calculator of a typed function.
@@ -36,9 +37,9 @@ func entry[In, Out any](name, title, about string, calc func(In, *working.Paper)
 	return Calculator{
 		Name: name, Title: title, About: about,
 		input: reflect.TypeFor[In](),
-		run: func(w *reply.Writer, input []byte) []*working.Paper {
+		run: func(_ *Desk, w *reply.Writer, input []byte) []*working.Paper {
 			in, decoded := form.Decode[In](input, w.System)
-			paper := &working.Paper{}
+			paper := &working.Paper{Brief: !w.Working}
 			out, err := calc(in, paper)
 			faults := decoded
 			if err != nil {
@@ -83,6 +84,14 @@ type Options struct {
 	Station string `json:"station"`
 }
 
+// Desk answers the calls of one caller after another. It remembers the last
+// plan it worked on, so that an edit is answered sooner; what it answers does
+// not depend on that. The zero Desk is ready.
+type Desk struct{ plans plan.Desk }
+
+// Call is Desk.Call at a desk of its own.
+func Call(name string, options, input []byte) []byte { return new(Desk).Call(name, options, input) }
+
 // Call answers one call of a door: the name of a calculator, the options and
 // the input as JSON, out comes JSON in one of three shapes:
 //
@@ -92,8 +101,8 @@ type Options struct {
 //
 // Besides the calculators it answers "list" (all calculators with their
 // fields) and "read" (one typed text, see ReadRequest).
-func Call(name string, options, input []byte) []byte {
-	return guarded(func() []byte { return call(name, options, input) })
+func (d *Desk) Call(name string, options, input []byte) []byte {
+	return guarded(func() []byte { return d.call(name, options, input) })
 }
 
 // guarded turns a panic into the third reply.
@@ -106,7 +115,7 @@ func guarded(answer func() []byte) (out []byte) {
 	return answer()
 }
 
-func call(name string, options, input []byte) []byte {
+func (d *Desk) call(name string, options, input []byte) []byte {
 	var o Options
 	if len(options) > 0 {
 		if err := strictly(options, &o); err != nil {
@@ -128,7 +137,7 @@ func call(name string, options, input []byte) []byte {
 	}
 	for _, c := range all {
 		if c.Name == name {
-			c.run(w, input)
+			c.run(d, w, input)
 			return w.Bytes()
 		}
 	}

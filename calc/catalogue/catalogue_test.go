@@ -93,7 +93,7 @@ func TestPanicsAreBroken(t *testing.T) {
 		c := entry("c", "C", "C.", calc)
 		got := guarded(func() []byte {
 			w := &reply.Writer{Working: true}
-			c.run(w, []byte(`{"a":"1 m"}`))
+			c.run(new(Desk), w, []byte(`{"a":"1 m"}`))
 			return w.Bytes()
 		})
 		require.Contains(t, string(got), `"broken"`)

@@ -130,7 +130,7 @@ func answer(c Calculator, q question) (o outcome) {
 			o.reply = Call(c.Name, []byte(`{"working":true}`), q.input)
 		}
 	}()
-	o.papers = c.run(w, q.input)
+	o.papers = c.run(new(Desk), w, q.input)
 	o.reply = w.Bytes()
 	return o
 }

@@ -15,8 +15,9 @@ func wholePlan() Calculator {
 		Name: "plan", Title: "The whole plan",
 		About: "One pour, all stations linked: what each answers, what it still needs, and everything to mind.",
 		input: reflect.TypeFor[plan.Document](),
-		run: func(w *reply.Writer, input []byte) []*working.Paper {
-			worked := plan.Work(plan.Read(input, w.System))
+		run: func(d *Desk, w *reply.Writer, input []byte) []*working.Paper {
+			doc, faults := plan.Read(input, w.System)
+			worked := d.plans.Work(doc, faults, w.StepsOf)
 			worked.Write(w)
 			var papers []*working.Paper
 			for _, s := range worked.Stations {
@@ -34,7 +35,7 @@ func planSpread() Calculator {
 		Name: "spread", Title: "Spread of the plan",
 		About: "The likely span of each ruling answer of a plan whose inputs carry a plus and minus, and the inputs that drive it.",
 		input: reflect.TypeFor[plan.Document](),
-		run: func(w *reply.Writer, input []byte) []*working.Paper {
+		run: func(_ *Desk, w *reply.Writer, input []byte) []*working.Paper {
 			doc, inputs, faults := plan.ReadSpread(input, w.System)
 			if len(faults) > 0 && faults[0].Field == "" { // no plan at all
 				refuse(w, faults)

@@ -1,7 +1,7 @@
 package plan
 
 import (
-	"os"
+	"bytes"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -11,20 +11,29 @@ import (
 )
 
 // BenchmarkPlan reads, works through and writes the bronze relief, as one call
-// of a door does.
+// of a door does: from nothing, with every step of the working, and after an
+// edit that every weight, time and temperature hangs on.
 func BenchmarkPlan(b *testing.B) {
-	data, err := os.ReadFile("../../testdata/plans/relief.pour.json")
-	require.NoError(b, err)
+	none, every := func(string) bool { return false }, func(string) bool { return true }
 	for _, c := range []struct {
-		name    string
-		working bool
-	}{{"answers", false}, {"with working", true}} {
+		name  string
+		steps func(string) bool
+		desk  *Desk
+	}{{"answers", none, nil}, {"with working", every, nil}, {"after an edit", none, &Desk{}}} {
 		b.Run(c.name, func(b *testing.B) {
+			data := open(b, "plans/relief.pour.json")
+			edited := bytes.Replace(data, []byte(`"thickness": "10 mm"`), []byte(`"thickness": "11 mm"`), 1)
+			require.NotEqual(b, data, edited)
 			b.ReportAllocs()
 			size := 0
-			for range b.N {
-				w := &reply.Writer{System: quantity.Metric, Working: c.working}
-				Work(Read(data, quantity.Metric)).Write(w)
+			for i := range b.N {
+				desk := c.desk
+				if desk == nil {
+					desk = &Desk{}
+				}
+				w := &reply.Writer{System: quantity.Metric, Working: c.steps("")}
+				doc, faults := Read([][]byte{data, edited}[i%2], quantity.Metric)
+				desk.Work(doc, faults, c.steps).Write(w)
 				size = len(w.Bytes())
 			}
 			b.ReportMetric(float64(size), "bytes/reply")

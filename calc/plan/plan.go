@@ -85,23 +85,34 @@ func ReadSpread(data []byte, system quantity.System) (Document, []form.Spread, f
 // Work works a plan through. decoded are the faults of Read. It never fails:
 // what cannot be answered says why in its station.
 func Work(doc Document, decoded form.Faults) *Result {
-	return start(doc, decoded).through()
+	return start(doc, decoded, nil, func(string) *working.Paper { return &working.Paper{} }).through()
 }
 
 // Answer is Work without the working and the findings, for callers that want
 // many plans' answers fast.
-func Answer(doc Document, decoded form.Faults) *Result { return workAgain(doc, decoded, nil) }
+func Answer(doc Document, decoded form.Faults) *Result { return answerAgain(doc, decoded, nil) }
 
-// workAgain is Work without the working, for answers only; what has not
-// changed since the last time with the same memory is not worked out again.
-func workAgain(doc Document, decoded form.Faults, m memory) *Result {
-	r := start(doc, decoded)
-	r.quiet, r.memory = true, m
-	return r.through()
+// answerAgain is Answer; what has not changed since the last time with the
+// same memory is not worked out again.
+func answerAgain(doc Document, decoded form.Faults, m memory) *Result {
+	return start(doc, decoded, m, func(string) *working.Paper { return nil }).through()
 }
 
-func start(doc Document, decoded form.Faults) *run {
-	r := &run{doc: doc, result: &Result{Title: doc.Title}, decoded: map[string]form.Faults{}}
+// Desk is where one plan after another is worked through. It keeps what every
+// station last came to, so that after an edit only what hangs on it is worked
+// out and written again. One at a time may use it.
+type Desk struct{ memory memory }
+
+// Work is Work, with the steps of those stations alone that steps names.
+func (d *Desk) Work(doc Document, decoded form.Faults, steps func(station string) bool) *Result {
+	if d.memory == nil {
+		d.memory = memory{}
+	}
+	return start(doc, decoded, d.memory, func(key string) *working.Paper { return &working.Paper{Brief: !steps(key)} }).through()
+}
+
+func start(doc Document, decoded form.Faults, m memory, paper func(key string) *working.Paper) *run {
+	r := &run{doc: doc, result: &Result{Title: doc.Title}, decoded: map[string]form.Faults{}, memory: m, paper: paper}
 	for _, f := range decoded {
 		r.decoded[f.Section()] = append(r.decoded[f.Section()], f)
 	}

@@ -105,7 +105,7 @@ func Spread(doc Document, decoded form.Faults, inputs []form.Spread) Spreading {
 // draw works one draw through and gathers the ruling answers, NaN for one that
 // is not there; kinds and labels are noted as they are met.
 func draw(doc Document, decoded form.Faults, m memory, kinds []*quantity.Kind, labels []string) []float64 {
-	r := workAgain(doc, decoded, m)
+	r := answerAgain(doc, decoded, m)
 	out := make([]float64, len(ruling))
 	for j, where := range ruling {
 		out[j] = math.NaN()

@@ -46,6 +46,7 @@ type Station struct {
 	Linked []Linked
 
 	memory memory
+	shown  *shown
 }
 
 // memory keeps what each station last made of its input, so that a plan that
@@ -56,6 +57,14 @@ type memory map[string]recalled
 type recalled struct {
 	in, out any
 	err     error
+	paper   *working.Paper
+	shown   *shown
+}
+
+// shown is a station's answers and findings as they were last written.
+type shown struct {
+	system            quantity.System
+	answers, findings string
 }
 
 // Result is a plan worked through.
@@ -86,20 +95,15 @@ type run struct {
 	result *Result
 	// decoded are the faults of reading the document, by station.
 	decoded map[string]form.Faults
-	// quiet leaves out the working; memory is then used, where there is one.
-	quiet  bool
+	// paper gives each station what it works on.
+	paper  func(key string) *working.Paper
 	memory memory
 	got    answers
 }
 
 // begin opens a station.
 func (r *run) begin(key, title string) *Station {
-	s := &Station{Key: key, Title: title, Faults: r.decoded[key]}
-	if r.quiet {
-		s.memory = r.memory
-	} else {
-		s.Paper = &working.Paper{}
-	}
+	s := &Station{Key: key, Title: title, Faults: r.decoded[key], Paper: r.paper(key), memory: r.memory}
 	r.result.Stations = append(r.result.Stations, s)
 	return s
 }
@@ -113,7 +117,7 @@ func fill[T comparable](s *Station, field *T, name string, value T, known bool, 
 		return
 	}
 	*field = value
-	s.Linked = append(s.Linked, Linked{s.Key + "." + name, from, label, shown(value)})
+	s.Linked = append(s.Linked, Linked{s.Key + "." + name, from, label, valueOf(value)})
 }
 
 // fillOpt is fill for a field that may be left out.
@@ -122,10 +126,10 @@ func fillOpt[T comparable](s *Station, field *quantity.Opt[T], name string, valu
 		return
 	}
 	*field = quantity.Some(value)
-	s.Linked = append(s.Linked, Linked{s.Key + "." + name, from, label, shown(value)})
+	s.Linked = append(s.Linked, Linked{s.Key + "." + name, from, label, valueOf(value)})
 }
 
-func shown(v any) any {
+func valueOf(v any) any {
 	if q, ok := v.(quantity.Any); ok {
 		return q
 	}
@@ -176,6 +180,7 @@ func calculate[In, Out any](s *Station, begun bool, in In, calc func(In, *workin
 	}
 	if !ok {
 		// Half an answer would be taken for a whole one.
+		s.shown = nil
 		if s.Paper != nil {
 			s.Paper = &working.Paper{}
 		}
@@ -189,12 +194,14 @@ func calculate[In, Out any](s *Station, begun bool, in In, calc func(In, *workin
 
 // remembered is calc, or what it came to last time on the same input.
 func remembered[In, Out any](s *Station, in In, calc func(In, *working.Paper) (Out, error)) (Out, error) {
-	if last, ok := s.memory[s.Key]; ok && reflect.DeepEqual(last.in, in) {
+	if last, ok := s.memory[s.Key]; ok && s.Paper.Within(last.paper) && reflect.DeepEqual(last.in, in) {
+		s.Paper, s.shown = last.paper, last.shown
 		return last.out.(Out), last.err
 	}
 	out, err := calc(in, s.Paper)
 	if s.memory != nil {
-		s.memory[s.Key] = recalled{clone(in), out, err}
+		s.shown = &shown{}
+		s.memory[s.Key] = recalled{clone(in), out, err, s.Paper, s.shown}
 	}
 	return out, err
 }

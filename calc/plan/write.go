@@ -42,18 +42,22 @@ func (s *Station) write(w *reply.Writer) {
 	w.Text(s.Title)
 	w.Key("state")
 	w.Text(string(s.State))
-	w.Key("answers")
-	if s.Out == nil {
-		w.Raw("null")
-	} else {
-		w.Answers(s.Out, s.Paper)
+	known := s.shown
+	if known == nil {
+		known = &shown{}
 	}
+	if known.answers == "" || known.system != w.System {
+		known.system = w.System
+		known.answers, known.findings = w.Aside(func() { s.writeAnswers(w) }), w.Aside(func() { w.Findings(s.Paper.Findings) })
+	}
+	w.Key("answers")
+	w.Raw(known.answers)
 	w.Key("faults")
 	w.Faults(s.Faults)
 	w.Key("needs")
 	w.Faults(s.Needs)
 	w.Key("findings")
-	w.Findings(s.Paper.Findings)
+	w.Raw(known.findings)
 	w.Key("linked")
 	w.Raw("[")
 	for i, l := range s.Linked {
@@ -72,11 +76,19 @@ func (s *Station) write(w *reply.Writer) {
 		w.Raw("}")
 	}
 	w.Raw("]")
-	if w.Working && (w.Station == "" || w.Station == s.Key) {
+	if w.StepsOf(s.Key) {
 		w.Key("steps")
 		w.Steps(s.Paper.Steps)
 	}
 	w.Raw("}")
+}
+
+func (s *Station) writeAnswers(w *reply.Writer) {
+	if s.Out == nil {
+		w.Raw("null")
+	} else {
+		w.Answers(s.Out, s.Paper)
+	}
 }
 
 // Faults are all faults: those of the document itself, then the stations'.

@@ -9,6 +9,7 @@ import (
 	"fmt"
 	"math"
 	"reflect"
+	"slices"
 	"strconv"
 	"sync"
 	"unicode/utf8"
@@ -26,16 +27,30 @@ type Writer struct {
 	Working bool
 	Station string
 	buf     []byte
-	steps   map[stepKey]int
+	steps   map[working.Place]int
 }
 
 // Bytes is what has been written.
 func (w *Writer) Bytes() []byte { return w.buf }
 
+// StepsOf reports whether the steps of a plan's station are wanted.
+func (w *Writer) StepsOf(station string) bool {
+	return w.Working && (w.Station == "" || w.Station == station)
+}
+
+// Aside returns what write appends, instead of appending it.
+func (w *Writer) Aside(write func()) string {
+	before := len(w.buf)
+	write()
+	text := string(w.buf[before:])
+	w.buf = w.buf[:before]
+	return text
+}
+
 // Raw appends JSON text as it stands.
 func (w *Writer) Raw(s string) {
 	if w.buf == nil {
-		w.buf = make([]byte, 0, 1<<17) // the reply of a whole plan fits
+		w.buf = make([]byte, 0, 1<<18) // the reply of a whole plan fits
 	}
 	w.buf = append(w.buf, s...)
 }
@@ -94,23 +109,27 @@ func (w *Writer) Number(v float64) {
 func (w *Writer) Answers(out any, paper *working.Paper) {
 	w.steps = nil
 	if paper != nil {
-		w.steps = make(map[stepKey]int, len(paper.Steps))
-		for i, s := range paper.Steps {
-			w.steps[stepKey{s.Part, s.Result.Symbol}] = i
+		w.steps = make(map[working.Place]int, len(paper.Places))
+		for i, place := range paper.Places {
+			w.steps[place] = i // the last step with its symbol
 		}
 	}
-	w.object(reflect.ValueOf(out), "")
+	v := reflect.ValueOf(out)
+	w.object(v, fieldsOf(v.Type()), "")
 }
 
-// stepKey finds the last step with a symbol that belongs to one list item, or
-// to the calculator as a whole.
-type stepKey struct{ part, symbol string }
-
-// tagged is what an output field's tags say, read once for each type.
+// tagged is what the tags and the type of an output field say, read once for
+// each type.
 type tagged struct {
-	index            int
-	key, label, hint string
-	step             string
+	index     int
+	key, step string
+	// name opens the field in JSON, leaf its leaf: the label and the hint.
+	name, leaf string
+	opt        bool
+	kind       reflect.Kind // of the value, or of the items of a list
+	list       bool
+	series     bool
+	fields     []tagged // of the value, or of the items
 }
 
 var fields sync.Map // reflect.Type → []tagged
@@ -126,69 +145,111 @@ func fieldsOf(t reflect.Type) []tagged {
 		if key == "" || key == "-" {
 			continue
 		}
-		out = append(out, tagged{i, key, tag.Get("label"), tag.Get("hint"), tag.Get("step")})
+		f := tagged{index: i, key: key, step: tag.Get("step")}
+		text := &Writer{}
+		text.Text(key)
+		f.name = string(text.buf) + ":"
+		text = &Writer{}
+		text.Raw("{")
+		for _, say := range [][2]string{{"label", tag.Get("label")}, {"hint", tag.Get("hint")}} {
+			if say[1] != "" {
+				text.Key(say[0])
+				text.Text(say[1])
+			}
+		}
+		f.leaf = string(text.buf)
+		f.shape(t.Field(i).Type)
+		out = append(out, f)
 	}
 	fields.Store(t, out)
 	return out
 }
 
-func (w *Writer) object(v reflect.Value, path string) {
+var (
+	optionalType = reflect.TypeFor[optional]()
+	seriesType   = reflect.TypeFor[working.Series]()
+	textTypes    = []reflect.Type{reflect.TypeFor[working.Text](), reflect.TypeFor[source.Ref]()}
+)
+
+// shape notes what kind of value a type holds.
+func (f *tagged) shape(t reflect.Type) {
+	if reflect.PointerTo(t).Implements(optionalType) {
+		f.opt = true
+		t = t.Field(0).Type
+	}
+	if t.Kind() == reflect.Slice {
+		f.list = true
+		t = t.Elem()
+	}
+	f.series = t == seriesType
+	f.kind = t.Kind()
+	if slices.Contains(textTypes, t) {
+		f.kind = reflect.String
+	}
+	if f.kind == reflect.Struct && !f.series {
+		f.fields = fieldsOf(t)
+	}
+}
+
+func (w *Writer) object(v reflect.Value, all []tagged, path string) {
 	w.Raw("{")
-	for _, f := range fieldsOf(v.Type()) {
-		w.Key(f.key)
+	for i := range all {
+		f := &all[i]
+		if i > 0 {
+			w.Raw(",")
+		}
+		w.Raw(f.name)
 		w.value(v.Field(f.index), f, path)
 	}
 	w.Raw("}")
 }
 
-func (w *Writer) value(v reflect.Value, f tagged, path string) {
-	here := f.key
-	if path != "" {
-		here = path + "." + f.key
-	}
+func (w *Writer) value(v reflect.Value, f *tagged, path string) {
 	known := true
-	if o, ok := opt(v); ok {
+	if f.opt {
+		o := opt(v)
 		known = o.GetState() != quantity.Unknown
 		v = reflect.ValueOf(o.Ptr()).Elem()
 	}
-	switch x := v.Interface().(type) {
-	case working.Series:
-		w.series(x, []working.Series{x})
-		return
-	case []working.Series:
+	switch {
+	case f.series && f.list:
+		chart := v.Interface().([]working.Series)
 		w.Raw("[")
-		for _, s := range x {
+		for _, s := range chart {
 			w.comma()
-			w.series(s, x)
+			w.series(s, chart)
 		}
 		w.Raw("]")
-		return
-	}
-	switch {
-	case v.Kind() == reflect.Struct && !isText(v):
-		w.object(v, here)
-	case v.Kind() == reflect.Slice:
+	case f.series:
+		s := v.Interface().(working.Series)
+		w.series(s, []working.Series{s})
+	case f.list && f.kind == reflect.Struct:
+		here := join(path, f.key)
 		w.Raw("[")
 		for i := range v.Len() {
 			w.comma()
-			if e := v.Index(i); e.Kind() == reflect.Struct && !isText(e) {
-				w.object(e, here+"["+strconv.Itoa(i)+"]")
-			} else {
-				w.leaf(e, f, here, path, known)
-			}
+			w.object(v.Index(i), f.fields, here+"["+strconv.Itoa(i)+"]")
 		}
 		w.Raw("]")
+	case f.list:
+		w.Raw("[")
+		for i := range v.Len() {
+			w.comma()
+			w.leaf(v.Index(i), f, path, known)
+		}
+		w.Raw("]")
+	case f.kind == reflect.Struct:
+		w.object(v, f.fields, join(path, f.key))
 	default:
-		w.leaf(v, f, here, path, known)
+		w.leaf(v, f, path, known)
 	}
 }
 
-func isText(v reflect.Value) bool {
-	switch v.Interface().(type) {
-	case working.Text, source.Ref:
-		return true
+func join(path, key string) string {
+	if path == "" {
+		return key
 	}
-	return false
+	return path + "." + key
 }
 
 type optional interface {
@@ -196,29 +257,15 @@ type optional interface {
 	GetState() quantity.State
 }
 
-// opt returns v as an Opt, copied so that it can be pointed to.
-func opt(v reflect.Value) (optional, bool) {
-	if v.Kind() != reflect.Struct {
-		return nil, false
-	}
+// opt returns v, which is an Opt, copied so that it can be pointed to.
+func opt(v reflect.Value) optional {
 	p := reflect.New(v.Type())
-	o, ok := p.Interface().(optional)
-	if ok {
-		p.Elem().Set(v)
-	}
-	return o, ok
+	p.Elem().Set(v)
+	return p.Interface().(optional)
 }
 
-func (w *Writer) leaf(v reflect.Value, f tagged, here, path string, known bool) {
-	w.Raw("{")
-	if f.label != "" {
-		w.Key("label")
-		w.Text(f.label)
-	}
-	if f.hint != "" {
-		w.Key("hint")
-		w.Text(f.hint)
-	}
+func (w *Writer) leaf(v reflect.Value, f *tagged, path string, known bool) {
+	w.Raw(f.leaf)
 	if !known {
 		w.Key("text")
 		w.Text("not known")
@@ -235,8 +282,8 @@ func (w *Writer) leaf(v reflect.Value, f tagged, here, path string, known bool) 
 		w.plain(v)
 	}
 	if f.step != "" {
-		for _, part := range []string{here, path, ""} {
-			if n, ok := w.steps[stepKey{part, f.step}]; ok {
+		for _, part := range []string{join(path, f.key), path, ""} {
+			if n, ok := w.steps[working.Place{Part: part, Symbol: f.step}]; ok {
 				w.Key("step")
 				w.Raw(strconv.Itoa(n))
 				break

@@ -64,10 +64,18 @@ type Step struct {
 	Note string
 }
 
+// Place is what a step is found by: the list item it belongs to, as in Step,
+// and the symbol of its result.
+type Place struct{ Part, Symbol string }
+
 // Paper is the sheet that a calculator works on: its steps in order and its
 // findings. A nil Paper works too and records nothing, for runs that only want
 // the answer.
 type Paper struct {
+	// Brief keeps of every step only its place, for replies that leave the
+	// working out.
+	Brief    bool
+	Places   []Place
 	Steps    []Step
 	Findings []Finding
 
@@ -79,6 +87,12 @@ type Paper struct {
 	Faults []string
 }
 
+// Within reports whether the other paper of the same sums holds all that p
+// would.
+func (p *Paper) Within(other *Paper) bool {
+	return p == nil || other != nil && (p.Brief || !other.Brief)
+}
+
 // Sub returns a paper for one item of a list, whose symbols do not disturb
 // those of its neighbours. It knows what p knows; its steps and findings are
 // kept by p, under the item's JSON path ("dimensions[2]").
@@ -86,8 +100,11 @@ func (p *Paper) Sub(part string) *Paper {
 	if p == nil {
 		return nil
 	}
-	return &Paper{part: part, root: p.home(), known: append([]Value(nil), p.known...)}
+	return &Paper{Brief: p.Brief, part: part, root: p.home(), known: append([]Value(nil), p.known...)}
 }
+
+// blank reports a paper on which no values are kept.
+func (p *Paper) blank() bool { return p == nil || p.Brief }
 
 func (p *Paper) home() *Paper {
 	if p.root != nil {
@@ -97,7 +114,7 @@ func (p *Paper) home() *Paper {
 }
 
 func (p *Paper) set(v Value) float64 {
-	if p == nil {
+	if p.blank() {
 		return v.Value
 	}
 	for i := range p.known {
@@ -156,8 +173,8 @@ func (p *Paper) Step(symbol, what string, value float64, unit, formula string, f
 
 // StepNote is Step with a note: the branch taken and why.
 func (p *Paper) StepNote(symbol, what string, value float64, unit, formula string, from source.Ref, note string) float64 {
-	if p == nil {
-		return value
+	if p.blank() {
+		return p.place(symbol, value)
 	}
 	s := Step{Formula: formula, Source: from, Note: note}
 	for _, name := range symbolsOf(formula) {
@@ -169,8 +186,8 @@ func (p *Paper) StepNote(symbol, what string, value float64, unit, formula strin
 // Solve records an answer found by a method rather than by one expression:
 // an integral, a root, a sum over parts. The symbols it used are named.
 func (p *Paper) Solve(symbol, what string, value float64, unit, method string, used []string, from source.Ref) float64 {
-	if p == nil {
-		return value
+	if p.blank() {
+		return p.place(symbol, value)
 	}
 	s := Step{Method: method, Source: from}
 	for _, name := range used {
@@ -184,7 +201,17 @@ func (p *Paper) record(s Step, symbol, what string, value float64, unit string) 
 	s.Part = p.part
 	home := p.home()
 	home.Steps = append(home.Steps, s)
+	p.place(symbol, value)
 	return p.set(s.Result)
+}
+
+// place notes where the next step stands.
+func (p *Paper) place(symbol string, value float64) float64 {
+	if p != nil {
+		home := p.home()
+		home.Places = append(home.Places, Place{p.part, symbol})
+	}
+	return value
 }
 
 func (p *Paper) find(name, where string) Value {
