@@ -100,7 +100,8 @@ func Call(name string, options, input []byte) []byte { return new(Desk).Call(nam
 //	{"ok":false,"broken":"…"}       our own bug; nothing of the caller's is lost
 //
 // Besides the calculators it answers "list" (all calculators with their
-// fields) and "read" (one typed text, see ReadRequest).
+// fields), "read" (one typed text, see ReadRequest) and "compare" (how two
+// plans differ, see CompareRequest).
 func (d *Desk) Call(name string, options, input []byte) []byte {
 	return guarded(func() []byte { return d.call(name, options, input) })
 }
@@ -133,6 +134,9 @@ func (d *Desk) call(name string, options, input []byte) []byte {
 		return w.Bytes()
 	case "read":
 		read(w, input)
+		return w.Bytes()
+	case "compare":
+		compare(w, input)
 		return w.Bytes()
 	}
 	for _, c := range all {

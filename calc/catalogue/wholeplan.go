@@ -1,6 +1,7 @@
 package catalogue
 
 import (
+	"encoding/json"
 	"reflect"
 
 	"pourwright/calc/plan"
@@ -45,4 +46,20 @@ func planSpread() Calculator {
 			return nil
 		},
 	}
+}
+
+// CompareRequest asks how two plans differ.
+type CompareRequest struct {
+	A json.RawMessage `json:"a"`
+	B json.RawMessage `json:"b"`
+}
+
+// compare answers with what differs; what is wrong in either plan stands in
+// its stations' states.
+func compare(w *reply.Writer, input []byte) {
+	var q CompareRequest
+	if err := strictly(input, &q); err != nil {
+		panic("the question cannot be read: " + err.Error())
+	}
+	plan.Compare(plan.ReadDraft(q.A, w.System), plan.ReadDraft(q.B, w.System)).Write(w)
 }

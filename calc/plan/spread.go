@@ -71,7 +71,7 @@ func Spread(doc Document, decoded form.Faults, inputs []form.Spread) Spreading {
 			continue
 		}
 		out.Inputs = append(out.Inputs, Straying{station, in.Field, in.Label,
-			working.Say("%v ± %v", quantity.Value(in.Kind, in.Middle), half(in))})
+			working.Say("%v ± %v", quantity.Value(in.Kind, in.Middle), quantity.Gap(in.Kind, in.Half))})
 	}
 	if len(out.Inputs) == 0 {
 		return out
@@ -139,16 +139,6 @@ func named(inputs []form.Spread, shares []float64) []Driver {
 		out = append(out, Driver{inputs[best].Field, inputs[best].Label, quantity.Ratio(shares[best])})
 	}
 	return out
-}
-
-// half is the plus and minus of an input, for reading: a temperature's is a
-// difference.
-func half(in form.Spread) quantity.Any {
-	var t quantity.Temperature
-	if in.Kind == t.Kind() {
-		return quantity.TempDiff(in.Half)
-	}
-	return quantity.Value(in.Kind, in.Half)
 }
 
 // answer finds an output field by its JSON name; ok is false where it is not a

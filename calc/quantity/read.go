@@ -63,3 +63,17 @@ func (v value) SI() float64 { return v.si }
 
 // Value makes a quantity of a kind known only at run time.
 func Value(k *Kind, si float64) Any { return value{k, si} }
+
+// Gap makes the difference of two values of a kind, such as a plus and minus:
+// between temperatures that is a temperature difference.
+func Gap(k *Kind, si float64) Any {
+	if k == temperatureKind {
+		k = tempDiffKind
+	}
+	return value{k, si}
+}
+
+// Scales reports whether a share of a value of this kind says anything: it does
+// not of a temperature, whose nought is arbitrary, nor of what is a share
+// itself.
+func Scales(k *Kind) bool { return k != temperatureKind && k != ratioKind }

@@ -121,8 +121,8 @@ func (w *Writer) Answers(out any, paper *working.Paper) {
 // tagged is what the tags and the type of an output field say, read once for
 // each type.
 type tagged struct {
-	index     int
-	key, step string
+	index            int
+	key, step, label string
 	// name opens the field in JSON, leaf its leaf: the label and the hint.
 	name, leaf string
 	opt        bool
@@ -145,7 +145,7 @@ func fieldsOf(t reflect.Type) []tagged {
 		if key == "" || key == "-" {
 			continue
 		}
-		f := tagged{index: i, key: key, step: tag.Get("step")}
+		f := tagged{index: i, key: key, step: tag.Get("step"), label: tag.Get("label")}
 		text := &Writer{}
 		text.Text(key)
 		f.name = string(text.buf) + ":"
