@@ -37,7 +37,7 @@ var whole = sync.OnceValues(Build)
 
 func layBarePage(dir string) error {
 	from := map[string]string{"app/main.js": "testdata/main.js"}
-	for _, name := range []string{"index.html", "icon.svg", "manifest.webmanifest", "notices.txt", "app/engine-source.js", "app/worker.js", "app/sw.js"} {
+	for _, name := range []string{"index.html", "icon.svg", "manifest.webmanifest", "notices.txt", "app/data.js", "app/engine-source.js", "app/worker.js", "app/sw.js"} {
 		from[name] = name
 	}
 	if err := os.MkdirAll(filepath.Join(dir, "app"), 0o755); err != nil {
@@ -82,7 +82,7 @@ func TestBuildRepeats(t *testing.T) {
 
 func TestBuildHoldsAll(t *testing.T) {
 	files := bareFiles(t)
-	for _, name := range []string{"index.html", "pourwright.js", "pourwright.css", "pourwright.wasm", "worker.js", "sw.js", "proofs.json", "icon.svg", "manifest.webmanifest", "notices.txt", Carried} {
+	for _, name := range []string{"index.html", "pourwright.js", "pourwright.css", "pourwright.wasm", "worker.js", "sw.js", "proofs.json", "calculators-metric.json", "calculators-us.json", "icon.svg", "manifest.webmanifest", "notices.txt", Carried} {
 		require.NotEmpty(t, files[name], name)
 	}
 	for _, name := range []string{"index.html", Carried} {
@@ -92,7 +92,7 @@ func TestBuildHoldsAll(t *testing.T) {
 	}
 	require.NotContains(t, string(files["index.html"]), "<!--")
 	require.NotRegexp(t, `(src|href)="[^d]`, string(files[Carried]), "the one file points at a file beside it")
-	for _, name := range []string{"pourwright.js", "pourwright.css", "worker.js", "pourwright.wasm", "proofs.json", "icon.svg", "manifest.webmanifest"} {
+	for _, name := range []string{"pourwright.js", "pourwright.css", "worker.js", "pourwright.wasm", "proofs.json", "calculators-us.json", "icon.svg", "manifest.webmanifest"} {
 		require.Contains(t, string(files["sw.js"]), digest(files[name]), "the service worker does not know %s", name)
 	}
 	require.Contains(t, string(files["sw.js"]), digest(files["index.html"]))

@@ -4,12 +4,16 @@ import (
 	"bytes"
 	"compress/gzip"
 	"encoding/base64"
+	"maps"
+	"slices"
+	"strings"
 	"unicode/utf8"
 )
 
 // carried builds the one file: page, style, worker, engine and checks, with a
 // policy that allows exactly these and no request at all. app/engine-source.js
-// reads the three data blocks back.
+// reads the data blocks back. The page's script stands before the engine and
+// runs as soon as it is read, so that something is seen while the rest loads.
 func (p *page) carried(engine []byte) ([]byte, error) {
 	main, worker, err := p.scripts("carried")
 	if err != nil {
@@ -19,27 +23,31 @@ func (p *page) carried(engine []byte) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	checks, err := zip(p.proofs)
-	if err != nil {
-		return nil, err
-	}
 	icon := base64.StdEncoding.EncodeToString(p.fixed[iconFile])
 	policy := "default-src 'none'; script-src '" + digest(main) + "' 'wasm-unsafe-eval'; style-src '" + digest(p.style) + "'; " +
 		"img-src data: blob:; worker-src blob:; form-action 'none'; base-uri 'none'"
 
-	var parts []string
-	for _, e := range []struct {
+	type element struct {
 		open    string
 		content []byte
 		end     string
-	}{
+	}
+	elements := []element{
 		{"<style>", p.style, "</style>"},
 		{"<!--\n", p.fixed["notices.txt"], "-->"},
 		{`<script type="text/x-worker">`, worker, "</script>"},
+		{`<script type="module" async>`, main, "</script>"},
 		{`<script type="application/x-engine">`, sevenBits(packed), "</script>"},
-		{`<script type="application/x-proofs">`, sevenBits(checks), "</script>"},
-		{`<script type="module">`, main, "</script>"},
-	} {
+	}
+	for _, name := range slices.Sorted(maps.Keys(p.aside)) {
+		packed, err := zip(p.aside[name])
+		if err != nil {
+			return nil, err
+		}
+		elements = append(elements, element{`<script type="application/x-` + name + `">`, sevenBits(packed), "</script>"})
+	}
+	var parts []string
+	for _, e := range elements {
 		part, err := inline(e.open, e.content, e.end)
 		if err != nil {
 			return nil, err
@@ -50,7 +58,7 @@ func (p *page) carried(engine []byte) ([]byte, error) {
 		`<meta http-equiv="Content-Security-Policy" content="`+policy+`">
     <link rel="icon" href="data:image/svg+xml;base64,`+icon+`">
     `+parts[0]+"\n    "+parts[1],
-		parts[2]+"\n    "+parts[3]+"\n    "+parts[4]+"\n    "+parts[5]), nil
+		strings.Join(parts[2:], "\n    ")), nil
 }
 
 // zip packs content as small as gzip can; the writer stamps no time.
@@ -71,17 +79,19 @@ func zip(content []byte) ([]byte, error) {
 // seven bits to a character, which UTF-8 stores in one byte, so that the text
 // is 17 % larger than the bytes where base64 is 33 %. The three characters that
 // a parser would change or end the block at (NUL, carriage return, <) are
-// written 256 higher, as letters of two bytes. app/engine-source.js reads it
-// back.
+// written 128 higher, as letters of two bytes; no higher, for a browser keeps a
+// text whose letters are all below 256 in half the room and reads it sooner.
+// app/engine-source.js reads it back.
 func sevenBits(content []byte) []byte {
 	out := make([]byte, 0, len(content)*6/5)
 	bits, have := 0, 0
 	put := func(v int) {
-		if v == 0 || v == '\r' || v == '<' {
-			out = utf8.AppendRune(out, rune(256+v))
-			return
+		switch v {
+		case 0, '\r', '<':
+			out = utf8.AppendRune(out, rune(128+v))
+		default:
+			out = append(out, byte(v))
 		}
-		out = append(out, byte(v))
 	}
 	for _, b := range content {
 		bits, have = bits<<8|int(b), have+8

@@ -7,8 +7,10 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 
+	"pourwright/calc/catalogue"
 	"pourwright/calc/evidence"
 )
 
@@ -63,6 +65,61 @@ func proofs(root string) ([]proof, error) {
 		}
 	}
 	return out, nil
+}
+
+// calculators is the door's list in a system of units, as the page reads it: a
+// section of the plan that is another calculator's input only names it ("like").
+func calculators(units string) ([]byte, error) {
+	type calculator struct {
+		Name   string                       `json:"name"`
+		Title  string                       `json:"title"`
+		About  string                       `json:"about"`
+		Like   string                       `json:"like,omitempty"`
+		Fields []map[string]json.RawMessage `json:"fields,omitempty"`
+	}
+	var list struct {
+		Calculators []calculator `json:"calculators"`
+	}
+	if err := json.Unmarshal(catalogue.Call("list", []byte(`{"units":"`+units+`"}`), nil), &list); err != nil {
+		return nil, err
+	}
+	known := map[string]string{} // fields → the calculator that has them
+	text := func(fields []map[string]json.RawMessage) (string, error) {
+		t, err := json.Marshal(fields)
+		return string(t), err
+	}
+	for i := range list.Calculators {
+		c := &list.Calculators[i]
+		t, err := text(c.Fields)
+		if err != nil {
+			return nil, err
+		}
+		if like, ok := known[t]; ok {
+			c.Like, c.Fields = like, nil
+		} else {
+			known[t] = c.Name
+		}
+	}
+	for _, c := range list.Calculators {
+		for _, section := range c.Fields {
+			var fields []map[string]json.RawMessage
+			if len(section["fields"]) == 0 {
+				continue
+			}
+			if err := json.Unmarshal(section["fields"], &fields); err != nil {
+				return nil, err
+			}
+			t, err := text(fields)
+			if err != nil {
+				return nil, err
+			}
+			if like, ok := known[t]; ok {
+				delete(section, "fields")
+				section["like"] = json.RawMessage(strconv.Quote(like))
+			}
+		}
+	}
+	return json.Marshal(list.Calculators)
 }
 
 // readFolder reads the JSON files of a folder of testdata, by name.

@@ -99,9 +99,15 @@ func TestEngine(t *testing.T) {
 				require.NoError(t, err)
 				requireSame(t, string(catalogue.Call(q[0], []byte(q[1]), []byte(q[2]))), got)
 			}
-			got, err := chromedp.Run(tab, chromedp.Evaluate[string]("proofs()", chromedp.EvalAwaitPromise))
+			got, err := chromedp.Run(tab, chromedp.Evaluate[string](`aside("proofs")`, chromedp.EvalAwaitPromise))
 			require.NoError(t, err)
-			require.Equal(t, string(files["proofs.json"]), got)
+			require.JSONEq(t, string(files["proofs.json"]), got)
+			for _, units := range []string{"metric", "us"} {
+				got, err := chromedp.Run(tab, chromedp.Evaluate[string](`calculators("`+units+`")`, chromedp.EvalAwaitPromise))
+				require.NoError(t, err)
+				list := string(catalogue.Call("list", []byte(`{"units":"`+units+`"}`), nil))
+				require.JSONEq(t, list, `{"ok":true,"calculators":`+got+`}`)
+			}
 		})
 	}
 	t.Run("missing", func(t *testing.T) {

@@ -27,7 +27,9 @@ func (p *page) hosted(engine []byte) (Files, error) {
 	files["pourwright.js"] = main
 	files["pourwright.css"] = p.style
 	files["worker.js"] = worker
-	files["proofs.json"] = p.proofs
+	for name, content := range p.aside {
+		files[name+".json"] = content
+	}
 	files["index.html"] = p.fill(
 		`<meta http-equiv="Content-Security-Policy" content="`+Policy+`">
     <link rel="icon" href="icon.svg" type="image/svg+xml">

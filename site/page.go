@@ -22,9 +22,9 @@ type page struct {
 	style    []byte
 	// fixed files go into the hosted folder as they are.
 	fixed Files
-	// proofs are the checks with what came out, as JSON. They stand apart from
-	// the script: they are long, and few visits want them.
-	proofs []byte
+	// aside is JSON that stands apart from the script, by its name: it is long,
+	// and not every visit wants it.
+	aside map[string][]byte
 	// data is put into the page for the names in app/data.js.
 	data map[string]any
 }
@@ -33,7 +33,7 @@ const iconFile = "icon.svg"
 
 // readPage reads the page in dir, with the data of the module at root.
 func readPage(root, dir string) (*page, error) {
-	p := &page{dir: dir, fixed: Files{}}
+	p := &page{dir: dir, fixed: Files{}, aside: map[string][]byte{}}
 	plans, err := examples(root)
 	if err != nil {
 		return nil, err
@@ -42,8 +42,13 @@ func readPage(root, dir string) (*page, error) {
 	if err != nil {
 		return nil, err
 	}
-	if p.proofs, err = json.Marshal(checks); err != nil {
+	if p.aside["proofs"], err = json.Marshal(checks); err != nil {
 		return nil, err
+	}
+	for _, units := range []string{"metric", "us"} {
+		if p.aside["calculators-"+units], err = calculators(units); err != nil {
+			return nil, err
+		}
 	}
 	p.data = map[string]any{"POURWRIGHT_EXAMPLES": plans}
 	for _, name := range []string{iconFile, "manifest.webmanifest", "notices.txt"} {

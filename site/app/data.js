@@ -1,9 +1,21 @@
 // What the build puts into the page besides the engine: the example plans of
-// testdata/plans, and the checks of testdata/checks with what came out. The
-// checks are long and read by few, so they are fetched when they are wanted.
-import { readProofs } from "./engine-source.js";
+// testdata/plans, the calculators with their fields, so that a page can be drawn
+// while the engine still starts, and the checks of testdata/checks with what
+// came out.
+import { readAside } from "./engine-source.js";
 
 export const examples = POURWRIGHT_EXAMPLES;
 
 /** The checks: [{topic, source, known, expected, within, got, agrees, note}]. */
-export const readEvidence = async () => JSON.parse(await readProofs());
+export const readEvidence = () => readAside("proofs");
+
+/**
+ * The calculators in a system of units, as the door lists them. The build has
+ * left out fields that another calculator has too, and names that one ("like").
+ */
+export async function readCalculators(units) {
+  const list = await readAside(`calculators-${units}`);
+  const filled = ({ like, ...it }) => (like ? { ...it, fields: fieldsOf(like) } : it);
+  const fieldsOf = (name) => list.find((c) => c.name === name).fields.map(filled);
+  return list.map(({ like, ...c }) => ({ ...c, fields: fieldsOf(like ?? c.name) }));
+}

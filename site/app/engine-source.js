@@ -1,7 +1,7 @@
-// Where the page gets its engine and its checks from. A hosted build has them
-// in files beside the page; a carried build, the one file, has them in three
-// data blocks of the page itself (site/carried.go writes them). POURWRIGHT_BUILD is "hosted" or
-// "carried", put in by the build.
+// Where the page gets its engine and its data from. A hosted build has them in
+// files beside the page; a carried build, the one file, has them in data blocks
+// of the page itself (site/carried.go writes them), of which most stand behind
+// this script. POURWRIGHT_BUILD is "hosted" or "carried", put in by the build.
 
 /**
  * Starts a worker that has, or fetches, the engine. It posts {ready: true}
@@ -13,20 +13,23 @@ export function startWorker() {
   if (POURWRIGHT_BUILD === "hosted") return new Worker("worker.js");
   const url = URL.createObjectURL(new Blob([block("text/x-worker")], { type: "text/javascript" }));
   const worker = new Worker(url);
-  const engine = bytes(block("application/x-engine")).buffer;
-  worker.postMessage({ engine }, [engine]);
+  whole.then(() => {
+    const engine = bytes(block("application/x-engine")).buffer;
+    worker.postMessage({ engine }, [engine]);
+  });
   return worker;
 }
 
-/** Reads the text of the checks, JSON. */
-export async function readProofs() {
+/** Reads the JSON that the build has put aside under a name: "proofs", "calculators-us" … */
+export async function readAside(name) {
   if (POURWRIGHT_BUILD === "carried") {
-    const packed = new Blob([bytes(block("application/x-proofs"))]);
-    return new Response(packed.stream().pipeThrough(new DecompressionStream("gzip"))).text();
+    await whole;
+    const packed = new Blob([bytes(block(`application/x-${name}`))]);
+    return new Response(packed.stream().pipeThrough(new DecompressionStream("gzip"))).json();
   }
-  const response = await fetch("proofs.json");
+  const response = await fetch(`${name}.json`);
   if (!response.ok) throw new Error(`the host answers ${response.status}`);
-  return response.text();
+  return response.json();
 }
 
 /** Makes the hosted build work without a network from now on; for a carried build there is nothing to do. */
@@ -35,6 +38,11 @@ export async function keepOffline() {
     return navigator.serviceWorker.register("sw.js");
   }
 }
+
+const whole = new Promise((done) => {
+  if (document.readyState === "loading") addEventListener("DOMContentLoaded", done, { once: true });
+  else done();
+});
 
 const block = (type) => document.querySelector(`script[type="${type}"]`).textContent;
 

@@ -3,7 +3,7 @@
 // the engine and writes to the device.
 import { put, quantities, strays, understood } from "../shared/document.js";
 import "./app.js";
-import { examples, readEvidence } from "./data.js";
+import { examples, readCalculators, readEvidence } from "./data.js";
 import { Engine } from "./engine.js";
 import { keepOffline } from "./engine-source.js";
 import { newest, readFile, saveFile } from "./files.js";
@@ -83,9 +83,7 @@ const wants = {
   "engine-again": () => {
     engine.again();
     asked = null;
-    if (store.state.calculators) return follow(store.state);
-    readCalculators();
-    return go();
+    return store.state.open ? follow(store.state) : go();
   },
   "take-update": async () => {
     keeper.flush();
@@ -101,32 +99,36 @@ app.addEventListener("pw-want", ({ detail }) => wants[detail.type](detail));
 /** Opens a document as a new plan. Bare numbers in it are metric. */
 async function start(doc) {
   const id = newId();
-  await calculatorsRead;
+  const settled = await settle(doc, "metric");
   // Without an engine it is kept as it came, to be settled when it is opened.
-  if (store.state.calculators) await keeper.put(id, await settle(doc, "metric"), store.state.prefs.units);
+  if (settled) await keeper.put(id, settled, store.state.prefs.units);
   else await keeper.put(id, doc, "metric");
   location.hash = to.plan(id);
 }
 
 async function openPlan(id) {
   const record = await keeper.get(id);
-  await calculatorsRead;
+  await calculatorsKnown;
   if (store.state.route.plan !== id) return;
   if (!record) return dispatch({ type: "missing", id });
-  if (!store.state.calculators) return; // the engine did not start, and says so
   const doc = await settle(record.doc, record.units);
+  if (!doc) return; // the engine did not start, and says so
   dispatch({ type: "open", id, doc, strange: understood(doc, planFields()).strange });
 }
 
 const planFields = () => store.state.calculators.find((c) => c.name === "plan").fields;
 
-/** Writes its unit behind every bare number, lest it change when the units do. */
+/**
+ * Writes its unit behind every bare number, lest it change when the units do;
+ * undefined where there is no engine to ask.
+ */
 async function settle(doc, units) {
-  const listed = units === store.state.prefs.units ? store.state.calculators : (await engine.call("list", { units }, {})).calculators;
+  const listed = await readCalculators(units);
   let out = doc;
   for (const { path, field, text } of quantities(doc, listed.find((c) => c.name === "plan").fields)) {
     if (/[^\d\s.,+\-/±%½¼¾⅓⅔⅛⅜⅝⅞]/.test(text)) continue;
     const reply = await engine.call("read", { units }, { kind: field.kind, unit: field.unit, text });
+    if (reply.broken) return undefined;
     if (reply.ok) out = put(out, path, reply.keep);
   }
   return out;
@@ -152,7 +154,7 @@ function follow(state) {
   if (state.prefs !== before.prefs) {
     keepPrefs(state.prefs);
     wear(state.prefs.theme);
-    if (state.prefs.units !== before.prefs.units) readCalculators();
+    if (state.prefs.units !== before.prefs.units) knowCalculators();
   }
   if (state.open && state.open.id === before.open?.id && state.open.doc !== before.open.doc) keep(state);
   if (state.open && state.calculators) calculate(state);
@@ -219,12 +221,12 @@ async function readTexts() {
   if (Object.keys(fresh).length > 0) dispatch({ type: "reading", readings: fresh });
 }
 
-let calculatorsRead = readCalculators();
+let calculatorsKnown = knowCalculators();
 
-function readCalculators() {
+function knowCalculators() {
   const { units } = store.state.prefs;
-  return (calculatorsRead = engine.call("list", { units }, {}).then((reply) => {
-    if (reply.ok && units === store.state.prefs.units) dispatch({ type: "calculators", calculators: reply.calculators });
+  return (calculatorsKnown = readCalculators(units).then((calculators) => {
+    if (units === store.state.prefs.units) dispatch({ type: "calculators", calculators });
   }));
 }
 

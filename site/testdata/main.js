@@ -1,6 +1,7 @@
 // A page that only starts the engine and lets a test ask it: the build's own
 // tests put it in the place of app/main.js.
-import { keepOffline, readProofs, startWorker } from "./engine-source.js";
+import { readCalculators } from "./data.js";
+import { keepOffline, readAside, startWorker } from "./engine-source.js";
 
 const waiting = [];
 const worker = startWorker();
@@ -15,6 +16,7 @@ keepOffline()?.catch((error) => {
   document.title = `failed: ${error}`;
 });
 
-globalThis.proofs = readProofs;
+globalThis.calculators = async (units) => JSON.stringify(await readCalculators(units));
+globalThis.aside = async (name) => JSON.stringify(await readAside(name));
 globalThis.ask = (name, options, input) =>
   new Promise((answer) => worker.postMessage({ id: waiting.push(answer) - 1, name, options, input }));
