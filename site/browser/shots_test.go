@@ -1,3 +1,5 @@
+//go:build shots
+
 package browser
 
 import (
@@ -10,14 +12,13 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// With SHOTS set to a folder, pictures of every view and state of every
-// example's plan, in every theme and size, and the printed sheets, are written
-// to it for people to look at. It proves nothing by itself.
+// Pictures of every view and state of every example's plan, in every theme and
+// size, and the printed sheets, go to the folder that SHOTS names, for people
+// to look at. It proves nothing by itself, so it is built only when asked for:
+// SHOTS=dir go test -tags shots -run Shots ./site/browser
 func TestShots(t *testing.T) {
 	dir := os.Getenv("SHOTS")
-	if dir == "" {
-		t.Skip("no pictures wanted: SHOTS is not set")
-	}
+	require.NotEmpty(t, dir, "SHOTS names no folder")
 	require.NoError(t, os.MkdirAll(dir, 0o755))
 	h := open(t)
 	keep := func(content []byte, names ...string) {
