@@ -10,7 +10,7 @@ import (
 )
 
 // atLeast is how many outside checks the project promises.
-const atLeast = 60
+const atLeast = 150
 
 // TestPublished puts every check of testdata/checks to its calculator. The
 // subtest names are the citations.
