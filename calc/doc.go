@@ -64,6 +64,9 @@
 //     known; two readings of the thermometer take its place.
 //   - order: in which order to pour several moulds (Jackson, Held and Karp).
 //     Takes the ladle's cooling as an even decay.
+//   - tending: the pour as it runs, by its record (straight lines and even decay
+//     on the ladle's course, a reading before both). Metal that waits longer
+//     than was planned cools a little differently than it says.
 //   - lifting: cold lifts by one person (NIOSH Pub. 94-110). Refuses all that is
 //     hot, carried or slops.
 //   - handling: the safe-handling list (29 CFR 1910, HSE, trade guidance). It

@@ -23,6 +23,7 @@ import (
 	"pourwright/calc/pour"
 	"pourwright/calc/shop"
 	"pourwright/calc/sprue"
+	"pourwright/calc/tending"
 	"pourwright/calc/weight"
 	"pourwright/calc/weir"
 )
@@ -31,6 +32,7 @@ import (
 var all = []Calculator{
 	wholePlan(),
 	planSpread(),
+	furnaceSide(),
 	entry("metal", "Metal and temperature", "The metal's densities, freezing range and heat with their sources, and the temperature to pour it at.", metal.Describe),
 	entry("pattern", "Pattern", "What to make the pattern or core box, size by size: machining stock, tolerance, contraction, rapping and draft.", pattern.Size),
 	entry("weight", "Weight, risers and metal to melt", "What a mould takes: the casting's weight, its risers by modulus and by feed volume, the gating, and the metal to pour, to melt and to charge.", weight.Weigh),
@@ -55,4 +57,5 @@ var all = []Calculator{
 	entry("gating", "Gating: basin, sprue, well, runners, ingates", "The way of the metal for the flow you want: every section by the ratio, the losses on the way, and how fast the metal is in each.", gating.Size),
 	entry("filling", "The filling, second by second", "How the level, the flow, the rise, the speed at the ingates and the lift go while the mould fills, and whether the ladle keeps the basin full.", filling.Fill),
 	entry("holddown", "Holding the cope down", "The lift and where it acts, the weights and clamps that keep every corner shut, the push on the side of the mould, the box, and the sand and binder in it.", holddown.Hold),
+	entry("tending", "The pour as it runs", "From what has happened so far: the metal now, how long each mould can still be poured, how its time stands, what to do next.", tending.Tend),
 }

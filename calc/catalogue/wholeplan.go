@@ -48,6 +48,26 @@ func planSpread() Calculator {
 	}
 }
 
+// furnaceSide is the entry of the furnace side of a plan: its record followed
+// with what the stations know of the pour.
+func furnaceSide() Calculator {
+	return Calculator{
+		Name: "furnace", Title: "Furnace side of the plan",
+		About: "A plan's pour as it runs, by its record: the metal now, the window left for each mould, the time against its band, the tilt, what to do next, and what to do when it goes wrong.",
+		input: reflect.TypeFor[plan.Document](),
+		run: func(d *Desk, w *reply.Writer, input []byte) []*working.Paper {
+			doc, faults := plan.Read(input, w.System)
+			if len(faults) > 0 && faults[0].Field == "" { // no plan at all
+				refuse(w, faults)
+				return nil
+			}
+			side := d.plans.Furnace(doc, faults, w.StepsOf)
+			side.Write(w)
+			return []*working.Paper{side.Paper}
+		},
+	}
+}
+
 // CompareRequest asks how two plans differ.
 type CompareRequest struct {
 	A json.RawMessage `json:"a"`

@@ -65,7 +65,7 @@ func (r *run) order() {
 	fillOpt(s, &in.Start, "start", h.Start, r.got.hasHeat, "ladleheat", "As pouring begins")
 	fill(s, &in.Constant, "time_constant", h.Constant.V, r.got.hasHeat && h.Constant.Known(), "ladleheat", "Time constant of the loss")
 	fillOpt(s, &in.Capacity, "capacity", r.got.ladle.HoldsMass, r.got.hasLadle, "ladle", "Metal with the freeboard")
-	calculate(s, begun, in, order.Find)
+	r.got.order, r.got.hasOrder = calculate(s, begun, in, order.Find)
 }
 
 func (r *run) shop() {

@@ -32,6 +32,7 @@ import (
 	"pourwright/calc/pour"
 	"pourwright/calc/quantity"
 	"pourwright/calc/shop"
+	"pourwright/calc/tending"
 	"pourwright/calc/weight"
 	"pourwright/calc/working"
 )
@@ -69,6 +70,8 @@ type Document struct {
 	Shop      shop.Input      `json:"shop" label:"How many to pour"`
 
 	Handling handling.Input `json:"handling" label:"Safe handling"`
+
+	Record tending.Record `json:"record" label:"Record of the pour"`
 }
 
 // Read reads a document. Its faults are those of reading; everything that
@@ -105,10 +108,14 @@ type Desk struct{ memory memory }
 
 // Work is Work, with the steps of those stations alone that steps names.
 func (d *Desk) Work(doc Document, decoded form.Faults, steps func(station string) bool) *Result {
+	return d.start(doc, decoded, steps).through()
+}
+
+func (d *Desk) start(doc Document, decoded form.Faults, steps func(station string) bool) *run {
 	if d.memory == nil {
 		d.memory = memory{}
 	}
-	return start(doc, decoded, d.memory, func(key string) *working.Paper { return &working.Paper{Brief: !steps(key)} }).through()
+	return start(doc, decoded, d.memory, func(key string) *working.Paper { return &working.Paper{Brief: !steps(key)} })
 }
 
 func start(doc Document, decoded form.Faults, m memory, paper func(key string) *working.Paper) *run {

@@ -13,6 +13,7 @@ import (
 	"pourwright/calc/metal"
 	"pourwright/calc/mould"
 	"pourwright/calc/mouldstuff"
+	"pourwright/calc/order"
 	"pourwright/calc/pattern"
 	"pourwright/calc/pour"
 	"pourwright/calc/weight"
@@ -49,6 +50,9 @@ type answers struct {
 
 	heat    ladleheat.Output
 	hasHeat bool
+
+	order    order.Output
+	hasOrder bool
 }
 
 // work runs the stations in the order of the work, each with what the ones
@@ -143,13 +147,18 @@ func (r *run) mould() {
 
 func (r *run) ladle() {
 	s := r.begin("ladle", "Ladle")
+	begun := filled(r.doc.Ladle)
+	r.got.ladle, r.got.hasLadle = calculate(s, begun, r.ladleInput(s), ladle.Tip)
+}
+
+// ladleInput is the ladle with what the other stations know of it.
+func (r *run) ladleInput(s *Station) ladle.Input {
 	in := r.doc.Ladle
-	begun := filled(in)
 	fillOpt(s, &in.Alloy, "alloy", r.doc.Metal.Alloy, r.alloyKnown(), "metal", alloyLabel)
 	fillOpt(s, &in.Density, "density", r.got.metal.DensityLiquid, r.ownLiquid(), "metal", "Own density, liquid")
 	fill(s, &in.Metal, "metal", r.got.weight.Poured, r.got.hasWeight, "weight", "Metal to pour")
 	r.linkPourTime(s, &in)
-	r.got.ladle, r.got.hasLadle = calculate(s, begun, in, ladle.Tip)
+	return in
 }
 
 func (r *run) handling() {

@@ -15,5 +15,6 @@ var (
 	BurnAid      = &Work{"British Burn Association", "First Aid Clinical Practice Guidelines", 2018}
 	MoltenAl     = &Work{"The Aluminum Association", "Guidelines for Handling Molten Aluminum", 0}
 	IAPWS        = &Work{"IAPWS", "properties of water and steam (steam tables)", 0}
+	OSHABuild    = &Work{"OSHA", "29 CFR 1926 (construction)", 0}
 	ViewFactors  = &Work{"J. R. Howell", "A Catalog of Radiation Heat Transfer Configuration Factors", 0}
 )
