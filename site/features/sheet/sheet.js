@@ -35,6 +35,7 @@ export class Sheet extends Element {
         h("a", { class: "button button-quiet sheet-close", href: to.plan(plan), "data-action": "close-sheet" }, "Close"),
       ),
       field.hint && h("p", { class: "sheet-about" }, field.hint),
+      answers && head(plan, field.key, answers),
       station && this.wanted(faults, station.needs, placed, shown),
       pressing.length > 0 && h("div", { key: "findings", class: "sheet-findings" }, pressing.map((f) => finding(f))),
       h("section", { key: "inputs", class: "sheet-part", "aria-labelledby": idOf(field.key, "-in") }, h("h3", { id: idOf(field.key, "-in") }, "What you know"), form(field.fields, group, field.key, about)),
@@ -75,6 +76,17 @@ export class Sheet extends Element {
     at?.scrollIntoView({ block: "center", behavior: matchMedia("(prefers-reduced-motion: reduce)").matches ? "auto" : "smooth" });
     (at?.matches("ol") ? at.closest("pw-list-editor").querySelector("h4") : at)?.focus({ preventScroll: true });
   }
+}
+
+const foremost = 3;
+
+// The first of the ruling answers, at the head of the sheet: each leads to its
+// working below the fields.
+function head(plan, station, answers) {
+  const first = rulingOf(station, answers).filter(([, columns]) => !columns).slice(0, foremost);
+  if (first.length === 0) return null;
+  const line = ([key]) => h("li", null, h("a", { class: "sheet-figure", href: to.sheet(plan, station, key), "data-figure": key }, h("span", { class: "sheet-figure-label" }, answers[key].label), " ", h("b", null, answers[key].text)));
+  return h("ul", { key: "figures", class: "sheet-figures" }, first.map(line));
 }
 
 const unique = (findings) => findings.filter((f, i) => findings.findIndex((g) => g.field === f.field) === i);
