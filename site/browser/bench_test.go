@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"os"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -29,18 +30,24 @@ func median(values []float64) float64 {
 	return values[len(values)/2]
 }
 
-// calls is how often a plan is worked out for one figure.
-const calls = 250
+// calls is how often a plan is worked out for one figure, spreads how often a
+// spread.
+const (
+	calls   = 250
+	spreads = 12
+)
 
-// callWorker works a plan out in a worker of its own, JSON in and JSON out, and
-// returns the time of each call in ms, as whoever asks has to wait.
+// callWorker asks a calculator in a worker of its own, JSON in and JSON out,
+// with the inputs in turn, and returns the time of each call in ms, as whoever
+// asks has to wait.
 const callWorker = `new Promise((done, failed) => {
 	const worker = new Worker("worker.js");
+	const name = %s, inputs = %s, calls = %v;
 	const times = [];
 	let begun = 0;
 	const ask = () => {
 		begun = performance.now();
-		worker.postMessage({ id: times.length, name: "plan", options: '{"units":"metric"}', input: %s });
+		worker.postMessage({ id: times.length, name, options: '{"units":"metric"}', input: inputs[times.length %% inputs.length] });
 	};
 	worker.onerror = failed;
 	worker.onmessage = ({ data }) => {
@@ -48,33 +55,81 @@ const callWorker = `new Promise((done, failed) => {
 			times.push(performance.now() - begun);
 			if (!data.reply.startsWith('{"ok":true')) return failed(new Error(data.reply));
 		}
-		if (times.length < %v) return ask();
+		if (times.length < calls) return ask();
 		worker.terminate();
 		done(times);
 	};
 })`
 
-// A whole plan, every station and the drawing, by the same code in Chromium's
-// WASM and natively, in one run.
+// inBrowser is callWorker's times of one calculator, the first of them apart.
+func inBrowser(b *testing.B, h *house, name string, inputs []string, calls int) (first, typical float64) {
+	tab := h.tab(b)
+	tab.hosted()
+	tab.quiet()
+	times := js[[]float64](tab, callWorker, name, inputs, calls)
+	return times[0], median(times)
+}
+
+// native is the same here, at one desk.
+func native(name string, inputs []string, calls int) float64 {
+	var desk catalogue.Desk
+	var times []float64
+	for i := range calls {
+		begun := time.Now()
+		desk.Call(name, []byte(`{"units":"metric"}`), []byte(inputs[i%len(inputs)]))
+		times = append(times, time.Since(begun).Seconds()*1000)
+	}
+	return median(times)
+}
+
+func written(b *testing.B, plan any) string {
+	text, err := json.Marshal(plan)
+	require.NoError(b, err)
+	return string(text)
+}
+
+// A whole plan by the same code in Chromium's WASM and natively, in one run:
+// every station of two plans in turn, so that nothing can be remembered; the
+// same plan with its casting's thickness changed to and fro, on which nearly
+// every station hangs; and with the weights on the cope changed, on which few
+// do.
 func BenchmarkBrowserPlan(b *testing.B) {
 	h := open(b)
+	plans := examples(b)
+	whole := written(b, plans[relief])
+	edit := func(from, to string) string {
+		edited := strings.Replace(whole, from, to, 1)
+		require.NotEqual(b, whole, edited)
+		return edited
+	}
+	for _, c := range []struct {
+		name   string
+		inputs []string
+	}{
+		{"whole", []string{whole, written(b, plans[bracket])}},
+		{"thickness edited", []string{whole, edit(`"thickness":"10 mm"`, `"thickness":"11 mm"`)}},
+		{"weights edited", []string{whole, edit(`"weights":"260 kg"`, `"weights":"250 kg"`)}},
+	} {
+		b.Run(c.name, func(b *testing.B) {
+			first, there := inBrowser(b, h, "plan", c.inputs, calls)
+			here := native("plan", c.inputs, calls)
+			report(b, map[string]float64{"browser-ms/plan": there, "browser-first-ms": first, "native-ms/plan": here, "browser/native": there / here})
+		})
+	}
+}
+
+// The spread of a plan with inputs that stray.
+func BenchmarkBrowserSpread(b *testing.B) {
+	h := open(b)
 	for name, plan := range examples(b) {
+		text := written(b, plan)
+		if !strings.Contains(text, "±") {
+			continue
+		}
 		b.Run(name, func(b *testing.B) {
-			question, err := json.Marshal(plan)
-			require.NoError(b, err)
-			tab := h.tab(b)
-			tab.hosted()
-			tab.quiet()
-			inBrowser := js[[]float64](tab, callWorker, string(question), calls)
-			first := inBrowser[0]
-			var native []float64
-			for range calls {
-				begun := time.Now()
-				catalogue.Call("plan", []byte(`{"units":"metric"}`), question)
-				native = append(native, time.Since(begun).Seconds()*1000)
-			}
-			here, there := median(inBrowser), median(native)
-			report(b, map[string]float64{"browser-ms/plan": here, "browser-first-ms": first, "native-ms/plan": there, "browser/native": here / there})
+			first, there := inBrowser(b, h, "spread", []string{text}, spreads)
+			here := native("spread", []string{text}, spreads)
+			report(b, map[string]float64{"browser-ms/spread": there, "browser-first-ms": first, "native-ms/spread": here, "browser/native": there / here})
 		})
 	}
 }
