@@ -36,6 +36,8 @@
 //   - freeze: freezing times by Chvorinov's rule and the exact solutions of
 //     Neumann (Carslaw and Jaeger, Flemings, Poirier and Geiger); also a
 //     calculator. Leaves out moisture, air gaps, heat in the frozen shell.
+//   - curve: at which settings of an input to ask for an answer, and where it is
+//     refused. Knows no calculator; may miss what is narrower than a fortieth.
 //   - riser: forms, efficiencies and moduli of risers (Wlodawer, Campbell).
 //
 // # Calculators

@@ -30,6 +30,9 @@ type Calculator struct {
 	// run writes the reply and returns the papers that were worked on, for the
 	// step check of the tests.
 	run func(d *Desk, w *reply.Writer, input []byte) []*working.Paper
+	// open readies an input to be moved and worked out again and again; nil
+	// where there is no single answer to follow.
+	open func(input []byte, system quantity.System) opened
 }
 
 // entry makes a Calculator of a typed function.
@@ -37,6 +40,7 @@ func entry[In, Out any](name, title, about string, calc func(In, *working.Paper)
 	return Calculator{
 		Name: name, Title: title, About: about,
 		input: reflect.TypeFor[In](),
+		open:  openCalculator(calc),
 		run: func(_ *Desk, w *reply.Writer, input []byte) []*working.Paper {
 			in, decoded := form.Decode[In](input, w.System)
 			paper := &working.Paper{Brief: !w.Working}
@@ -100,8 +104,10 @@ func Call(name string, options, input []byte) []byte { return new(Desk).Call(nam
 //	{"ok":false,"broken":"…"}       our own bug; nothing of the caller's is lost
 //
 // Besides the calculators it answers "list" (all calculators with their
-// fields), "read" (one typed text, see ReadRequest) and "compare" (how two
-// plans differ, see CompareRequest).
+// fields), "read" (one typed text, see ReadRequest), "compare" (how two plans
+// differ, see CompareRequest), "curve" (how an answer goes with an input, see
+// CurveRequest) and "station" (one station of a plan as an input to its
+// calculator, see StationRequest).
 func (d *Desk) Call(name string, options, input []byte) []byte {
 	return guarded(func() []byte { return d.call(name, options, input) })
 }
@@ -134,6 +140,12 @@ func (d *Desk) call(name string, options, input []byte) []byte {
 		return w.Bytes()
 	case "read":
 		read(w, input)
+		return w.Bytes()
+	case "curve":
+		curves(w, input)
+		return w.Bytes()
+	case "station":
+		station(w, input)
 		return w.Bytes()
 	case "compare":
 		compare(w, input)

@@ -16,6 +16,7 @@ func wholePlan() Calculator {
 		Name: "plan", Title: "The whole plan",
 		About: "One pour, all stations linked: what each answers, what it still needs, and everything to mind.",
 		input: reflect.TypeFor[plan.Document](),
+		open:  openPlan,
 		run: func(d *Desk, w *reply.Writer, input []byte) []*working.Paper {
 			doc, faults := plan.Read(input, w.System)
 			worked := d.plans.Work(doc, faults, w.StepsOf)

@@ -114,7 +114,7 @@ func (j *job) cooling() {
 	j.fresh(Tx)
 	j.opened()
 	j.sand()
-	if p != nil {
+	if p.Draws() {
 		j.curves()
 	}
 }

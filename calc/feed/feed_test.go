@@ -215,7 +215,11 @@ func TestOrderAndWays(t *testing.T) {
 	require.Equal(t, "hub, web", out.Risers[0].Feeds)
 	require.Equal(t, "hub", out.Risers[0].Ruling)
 	require.InEpsilon(t, float64(out.Volume), float64(out.Risers[0].Fed), 1e-12)
-	require.Len(t, out.Chart.Points, 3)
+	require.Len(t, out.Chart.Rows, 3)
+	require.Equal(t, working.Bar{Name: "head", Kind: "riser", To: out.Chart.Rows[2].To}, out.Chart.Rows[2], "what freezes last stands last")
+	for i, turn := range out.Order {
+		require.InEpsilon(t, float64(turn.Time.Or(quantity.Time(turn.Modulus))), out.Chart.Rows[i].To, 1e-12)
+	}
 	require.Greater(t, float64(out.Sections[1].Margin.V), 1.1)
 	in := table()
 	in.Risers[0].Castings = some(2)

@@ -29,19 +29,19 @@ func (f *feeding) order() {
 		all = append(all, turn{Turn{Name: r.Name, What: "riser", Modulus: r.Modulus, Time: r.Time}, func(int) {}})
 	}
 	slices.SortStableFunc(all, func(a, b turn) int { return cmp.Compare(a.Modulus, b.Modulus) })
-	chart := working.Series{Label: "Order of freezing", X: working.Axis{Label: "Number", Kind: quantity.Number(0).Kind()}, Y: working.Axis{Label: "Modulus", Kind: quantity.Length(0).Kind()}}
+	chart := working.Bars{Label: "Order of freezing", Axis: working.Axis{Label: "Modulus", Kind: quantity.Length(0).Kind()}}
 	if f.timed {
-		chart.Y = working.Axis{Label: "Freezing time", Kind: quantity.Time(0).Kind()}
+		chart.Axis = working.Axis{Label: "Freezing time", Kind: quantity.Time(0).Kind()}
 	}
 	for i, t := range all {
 		t.Rank = i + 1
 		t.set(t.Rank)
 		f.out.Order = append(f.out.Order, t.Turn)
-		y := t.Modulus.SI()
+		until := t.Modulus.SI()
 		if f.timed {
-			y = t.Time.V.SI()
+			until = t.Time.V.SI()
 		}
-		chart.Points = append(chart.Points, working.Point{X: float64(t.Rank), Y: y})
+		chart.Rows = append(chart.Rows, working.Bar{Name: t.Name, Kind: t.What, To: until})
 	}
 	f.out.Chart = chart
 }

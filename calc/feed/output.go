@@ -20,7 +20,7 @@ type Output struct {
 	Sections []SectionAnswer `json:"sections"`
 	Joints   []JointAnswer   `json:"joints"`
 	Order    []Turn          `json:"order"`
-	Chart    working.Series  `json:"chart"`
+	Chart    working.Bars    `json:"chart"`
 	Risers   []RiserAnswer   `json:"risers"`
 	Feeders  quantity.Volume `json:"risers_volume" label:"Volume of all risers" step:"V_R"`
 }

@@ -49,6 +49,8 @@ func (f *filling) curves() {
 			return float64(quantity.From[quantity.Temperature](f.chill.at(c.k, k.t), "degC"))
 		})
 	}
+	first := &f.out.Curves[len(f.out.Curves)-3]
+	first.Bands = []working.Band{{Label: "Freezing range", Upright: true, Low: float64(f.a.Solidus.V), High: float64(f.a.Liquidus.V)}}
 }
 
 // moments lists what changes on the way, in the order of the time.

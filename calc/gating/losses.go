@@ -53,8 +53,8 @@ type toll struct {
 
 // item is the paper of the next loss.
 func (t *toll) item() *working.Paper {
-	if t.p == nil {
-		return nil // without the cost of its name
+	if !t.p.Draws() {
+		return t.p // without the cost of its name
 	}
 	return t.p.Sub(fmt.Sprintf("losses[%d]", len(t.out)))
 }
@@ -69,7 +69,7 @@ func (t *toll) take(name string, e float64, formula, speed string, v float64, fr
 
 func (t *toll) head(sub *working.Paper, name string, e float64, speed string, v float64) {
 	h := sub.Step("h_l", "head that it takes", e*v*v/(2*t.g)*1000, "mm", "e * pow("+speed+", 2) / (2 * g)", energy)
-	if t.p != nil {
+	if t.p.Draws() {
 		symbol := fmt.Sprintf("h_%d", len(t.out)+1)
 		t.p.Carry(symbol, name, h, "mm")
 		t.names = append(t.names, symbol)

@@ -18,8 +18,8 @@ func curve(label string) working.Series {
 	}
 }
 
-// span is how long the chart runs: past the last mould, and past the time that
-// the metal stays hot enough, if that is not far off.
+// span is how long the chart of a standing ladle runs: past the last mould, and
+// past the time that the metal stays hot enough, if that is not far off.
 func (j *job) span() float64 {
 	span := math.Max(1.2*j.finish(), 300)
 	if j.out.Holds.Known() {
@@ -28,12 +28,12 @@ func (j *job) span() float64 {
 	return span
 }
 
-// edges are the window's two lines.
-func (j *job) edges(span float64) []working.Series {
-	high, low := curve("Hottest to pour"), curve("Coldest to pour")
-	for _, t := range []float64{0, span} {
-		high.Points = append(high.Points, working.Point{X: t, Y: j.out.High.SI()})
-		low.Points = append(low.Points, working.Point{X: t, Y: j.out.Low.SI()})
+// bands are the window of temperature and, where it is known, the time in
+// which the moulds are poured.
+func (j *job) bands() []working.Band {
+	bands := []working.Band{{Label: "Fit to pour", Upright: true, Low: j.out.Low.SI(), High: j.out.High.SI()}}
+	if j.in.Pouring.Known() && j.finish() > float64(j.in.Transfer.V) {
+		bands = append(bands, working.Band{Label: "Pouring", Low: float64(j.in.Transfer.V), High: j.finish()})
 	}
-	return []working.Series{high, low}
+	return bands
 }

@@ -57,7 +57,7 @@ func (j *job) measured() {
 		t := p.Step("t_w", "falls to the hottest to pour after", tau*math.Log((filled-Ta)/(high-Ta)), "s", "tau * ln((T_f - T_a) / (T_h - T_a))", decay)
 		j.out.Wait = quantity.Some(quantity.Time(t))
 	}
-	if p == nil {
+	if !p.Draws() {
 		return
 	}
 	span := j.span()
@@ -66,5 +66,6 @@ func (j *job) measured() {
 		t := span * float64(i) / chartPoints
 		s.Points = append(s.Points, working.Point{X: t, Y: celsius(after(filled, t), "degC").SI()})
 	}
-	j.out.Curves = append([]working.Series{s}, j.edges(span)...)
+	s.Bands = j.bands()
+	j.out.Curves = []working.Series{s}
 }

@@ -233,7 +233,7 @@ func (j *job) modelled() {
 	j.rate(k.likely, filled)
 	j.stays(k, filled, used)
 	j.heats(k.likely, filled, used)
-	if p != nil {
+	if p.Draws() {
 		j.curves(k, filled, dropLeast, dropMost)
 	}
 }
@@ -342,7 +342,7 @@ func (j *job) heats(k pot, filled float64, used []string) {
 
 // curves are the metal's temperature in the three cases, and the window.
 func (j *job) curves(k cases, filled float64, dropLeast, dropMost quantity.TempDiff) {
-	span := j.span()
+	span, poured := j.span(), j.in.Pouring.Known()
 	for _, one := range []struct {
 		label string
 		k     pot
@@ -353,16 +353,16 @@ func (j *job) curves(k cases, filled float64, dropLeast, dropMost quantity.TempD
 		{"Losing least", k.least, filled + float64(j.drop.V-dropLeast)},
 	} {
 		s := curve(one.label)
-		// When all is poured the curve ends; a ladle that only stands goes on.
-		until := span
-		if j.in.Pouring.Known() && one.k.left < 1 {
-			until = j.finish()
+		// When the metal is poured the picture ends; a ladle that only stands goes
+		// on.
+		if poured && one.k.left < 1 {
+			span = j.finish()
 		}
-		c := one.k.run(one.T, until, chartPoints)
+		c := one.k.run(one.T, span, chartPoints)
 		for i, t := range c.at {
 			s.Points = append(s.Points, working.Point{X: t, Y: c.temperature[i]})
 		}
 		j.out.Curves = append(j.out.Curves, s)
 	}
-	j.out.Curves = append(j.out.Curves, j.edges(span)...)
+	j.out.Curves[0].Bands = j.bands()
 }

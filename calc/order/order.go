@@ -275,26 +275,21 @@ func (j *job) whole(bound float64) {
 		}
 		out.Ladles = quantity.Some(most)
 	}
-	if p != nil {
+	if p.Draws() {
 		j.curves(end)
 	}
 }
 
-// curves are the metal and the windows, a line for each mould.
+// curves are the metal as it cools, over the window of each mould in its turn.
 func (j *job) curves(end float64) {
-	axis := working.Series{X: working.Axis{Label: "Time from the first pour", Kind: j.out.Finish.Kind()}, Y: working.Axis{Label: "Temperature in the ladle", Kind: j.out.Start.Kind()}}
-	metal := axis
-	metal.Label = "Metal"
+	metal := working.Series{Label: "Metal", X: working.Axis{Label: "Time from the first pour", Kind: j.out.Finish.Kind()}, Y: working.Axis{Label: "Temperature in the ladle", Kind: j.out.Start.Kind()}}
 	const points = 40
 	for i := range points + 1 {
 		t := end * float64(i) / points
 		metal.Points = append(metal.Points, working.Point{X: t, Y: j.l.metal.at(t)})
 	}
-	j.out.Curves = append(j.out.Curves, metal)
 	for _, m := range j.out.Moulds {
-		s := axis
-		s.Label = m.Name
-		s.Points = []working.Point{{X: float64(m.Begin), Y: float64(m.Hot)}, {X: float64(m.End), Y: float64(m.Cold)}}
-		j.out.Curves = append(j.out.Curves, s)
+		metal.Bands = append(metal.Bands, working.Band{Label: m.Name, Upright: true, Low: float64(m.Low), High: float64(m.High), From: float64(m.Begin), To: float64(m.End)})
 	}
+	j.out.Curves = append(j.out.Curves, metal)
 }

@@ -118,6 +118,17 @@ func (d *Desk) start(doc Document, decoded form.Faults, steps func(station strin
 	return start(doc, decoded, d.memory, func(key string) *working.Paper { return &working.Paper{Brief: !steps(key)} })
 }
 
+// Glances returns a way of working plans that differ little from one another
+// through, with their findings but without the working and the pictures. A
+// station whose input has not changed since the last time is not worked out
+// again.
+func Glances() func(Document, form.Faults) *Result {
+	m := memory{}
+	return func(doc Document, decoded form.Faults) *Result {
+		return start(doc, decoded, m, func(string) *working.Paper { return &working.Paper{Bare: true} }).through()
+	}
+}
+
 func start(doc Document, decoded form.Faults, m memory, paper func(key string) *working.Paper) *run {
 	r := &run{doc: doc, result: &Result{Title: doc.Title}, decoded: map[string]form.Faults{}, memory: m, paper: paper}
 	for _, f := range decoded {

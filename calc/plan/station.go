@@ -36,6 +36,8 @@ type Station struct {
 	// Key and Title name it.
 	Key, Title string
 	State      State
+	// In is the calculator's input struct, with what other stations filled.
+	In any
 	// Out is the calculator's output struct; nil while there is no answer.
 	Out any
 	// Paper holds the working and the findings.
@@ -151,6 +153,7 @@ func (s *Station) unread(name string) bool {
 // calculate runs a station's calculator on its filled input and settles its
 // state. begun says whether the user has put anything into the station.
 func calculate[In, Out any](s *Station, begun bool, in In, calc func(In, *working.Paper) (Out, error)) (out Out, ok bool) {
+	s.In = in
 	out, err := remembered(s, in, calc)
 	if err != nil {
 		faults, isFaults := err.(form.Faults)

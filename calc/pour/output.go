@@ -3,6 +3,7 @@ package pour
 import (
 	"pourwright/calc/quantity"
 	"pourwright/calc/source"
+	"pourwright/calc/working"
 )
 
 // Output is the pouring time, its window, and what follows from it.
@@ -18,8 +19,9 @@ type Output struct {
 	Longest        quantity.Time               `json:"longest" label:"Longest" step:"t_l"`
 	LongestUtmost  quantity.Time               `json:"longest_utmost" label:"Longest, at the utmost" step:"t_l_hi"`
 
-	Rules  []Rule  `json:"rules"`
-	Limits []Limit `json:"limits"`
+	Chart  working.Bars `json:"chart"`
+	Rules  []Rule       `json:"rules"`
+	Limits []Limit      `json:"limits"`
 
 	// At the time reckoned with: the chosen one, or else the recommended.
 	Reckoned    quantity.Opt[quantity.Time]       `json:"reckoned" label:"Time reckoned with" step:"t_w" hint:"The one you chose, or else the recommended"`

@@ -75,6 +75,7 @@ func Window(in Input, p *working.Paper) (Output, error) {
 	c.gating()
 	c.lift()
 	c.judge()
+	c.chart()
 	return c.out, nil
 }
 

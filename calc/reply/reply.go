@@ -129,6 +129,7 @@ type tagged struct {
 	kind       reflect.Kind // of the value, or of the items of a list
 	list       bool
 	series     bool
+	bars       bool
 	fields     []tagged // of the value, or of the items
 }
 
@@ -168,6 +169,7 @@ func fieldsOf(t reflect.Type) []tagged {
 var (
 	optionalType = reflect.TypeFor[optional]()
 	seriesType   = reflect.TypeFor[working.Series]()
+	barsType     = reflect.TypeFor[working.Bars]()
 	textTypes    = []reflect.Type{reflect.TypeFor[working.Text](), reflect.TypeFor[source.Ref]()}
 )
 
@@ -181,12 +183,12 @@ func (f *tagged) shape(t reflect.Type) {
 		f.list = true
 		t = t.Elem()
 	}
-	f.series = t == seriesType
+	f.series, f.bars = t == seriesType, t == barsType
 	f.kind = t.Kind()
 	if slices.Contains(textTypes, t) {
 		f.kind = reflect.String
 	}
-	if f.kind == reflect.Struct && !f.series {
+	if f.kind == reflect.Struct && !f.series && !f.bars {
 		f.fields = fieldsOf(t)
 	}
 }
@@ -223,6 +225,8 @@ func (w *Writer) value(v reflect.Value, f *tagged, path string) {
 	case f.series:
 		s := v.Interface().(working.Series)
 		w.series(s, []working.Series{s})
+	case f.bars:
+		w.bars(v.Interface().(working.Bars))
 	case f.list && f.kind == reflect.Struct:
 		here := join(path, f.key)
 		w.Raw("[")
@@ -345,6 +349,9 @@ func (w *Writer) series(s working.Series, chart []working.Series) {
 	w.Text(s.Y.Label)
 	w.Key("yUnit")
 	w.Text(yUnit)
+	if len(s.Bands) > 0 {
+		w.bands(s.Bands, xScale, yScale)
+	}
 	w.Key("points")
 	w.Raw("[")
 	for _, p := range s.Points {

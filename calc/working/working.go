@@ -74,7 +74,10 @@ type Place struct{ Part, Symbol string }
 type Paper struct {
 	// Brief keeps of every step only its place, for replies that leave the
 	// working out.
-	Brief    bool
+	Brief bool
+	// Bare keeps the findings alone, for runs that want many answers with what is
+	// to be minded in each, and no pictures.
+	Bare     bool
 	Places   []Place
 	Steps    []Step
 	Findings []Finding
@@ -90,8 +93,19 @@ type Paper struct {
 // Within reports whether the other paper of the same sums holds all that p
 // would.
 func (p *Paper) Within(other *Paper) bool {
-	return p == nil || other != nil && (p.Brief || !other.Brief)
+	switch {
+	case p == nil || other == nil:
+		return p == nil
+	case p.Bare:
+		return true
+	case p.Brief:
+		return !other.Bare
+	}
+	return !other.Brief && !other.Bare
 }
+
+// Draws reports whether somebody will look at pictures of the answers.
+func (p *Paper) Draws() bool { return p != nil && !p.Bare }
 
 // Sub returns a paper for one item of a list, whose symbols do not disturb
 // those of its neighbours. It knows what p knows; its steps and findings are
@@ -100,11 +114,11 @@ func (p *Paper) Sub(part string) *Paper {
 	if p == nil {
 		return nil
 	}
-	return &Paper{Brief: p.Brief, part: part, root: p.home(), known: append([]Value(nil), p.known...)}
+	return &Paper{Brief: p.Brief, Bare: p.Bare, part: part, root: p.home(), known: append([]Value(nil), p.known...)}
 }
 
 // blank reports a paper on which no values are kept.
-func (p *Paper) blank() bool { return p == nil || p.Brief }
+func (p *Paper) blank() bool { return p == nil || p.Brief || p.Bare }
 
 func (p *Paper) home() *Paper {
 	if p.root != nil {
@@ -207,7 +221,7 @@ func (p *Paper) record(s Step, symbol, what string, value float64, unit string) 
 
 // place notes where the next step stands.
 func (p *Paper) place(symbol string, value float64) float64 {
-	if p != nil {
+	if p.Draws() {
 		home := p.home()
 		home.Places = append(home.Places, Place{p.part, symbol})
 	}

@@ -229,3 +229,28 @@ func FuzzTypeset(f *testing.F) {
 		require.NoError(t, json.Unmarshal([]byte(text), &rows), text)
 	})
 }
+
+// A bare paper keeps what is to be minded and nothing else.
+func TestBarePaper(t *testing.T) {
+	p := &Paper{Bare: true}
+	require.False(t, p.Draws())
+	require.True(t, (&Paper{Brief: true}).Draws())
+	require.False(t, (*Paper)(nil).Draws())
+	require.Equal(t, 3.0, p.Number("a", "a", 3, "m"))
+	require.Equal(t, 9.0, p.Step("b", "b", 9, "m^2", "a * a", source.Practice("x")))
+	sub := p.Sub("items[1]")
+	require.Equal(t, 2.0, sub.Solve("c", "c", 2, "m", "by trial", []string{"none"}, source.Practice("x")))
+	sub.Find(Finding{Level: Mind, Code: "c", Text: Say("c")})
+	require.Empty(t, p.Steps)
+	require.Empty(t, p.Places)
+	require.Empty(t, p.Faults)
+	require.Len(t, p.Findings, 1)
+	full, brief := &Paper{}, &Paper{Brief: true}
+	for _, row := range []struct {
+		p, other *Paper
+		within   bool
+	}{{nil, nil, true}, {nil, full, true}, {p, nil, false}, {p, full, true}, {p, brief, true}, {p, p, true}, {brief, p, false}, {brief, full, true}, {full, p, false}, {full, brief, false}, {full, full, true}} {
+		require.Equal(t, row.within, row.p.Within(row.other))
+	}
+	require.Equal(t, "items[1]", p.Findings[0].Part)
+}

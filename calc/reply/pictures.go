@@ -1,0 +1,78 @@
+package reply
+
+import (
+	"strconv"
+
+	"pourwright/calc/working"
+)
+
+// bands writes what is shaded behind a chart, in the units of its axes.
+func (w *Writer) bands(bands []working.Band, xScale, yScale func(float64) float64) {
+	w.Key("bands")
+	w.Raw("[")
+	for _, b := range bands {
+		w.comma()
+		scale, across := xScale, yScale
+		if b.Upright {
+			scale, across = yScale, xScale
+		}
+		w.Raw("{")
+		w.Key("label")
+		w.Text(b.Label)
+		w.Key("upright")
+		w.Raw(strconv.FormatBool(b.Upright))
+		w.Key("low")
+		w.rounded(scale(b.Low))
+		w.Key("high")
+		w.rounded(scale(b.High))
+		if b.To > b.From {
+			w.Key("from")
+			w.rounded(across(b.From))
+			w.Key("to")
+			w.rounded(across(b.To))
+		}
+		w.Raw("}")
+	}
+	w.Raw("]")
+}
+
+// bars writes a picture of named stretches.
+func (w *Writer) bars(b working.Bars) {
+	var points []working.Point
+	for _, r := range b.Rows {
+		points = append(points, working.Point{X: r.From}, working.Point{X: r.To})
+	}
+	for _, band := range b.Bands {
+		points = append(points, working.Point{X: band.High})
+	}
+	w.Raw("{")
+	w.Key("label")
+	w.Text(b.Label)
+	w.Key("xLabel")
+	w.Text(b.Axis.Label)
+	scale, unit := func(v float64) float64 { return v }, ""
+	if len(points) > 0 {
+		scale, unit = axisScale(b.Axis.Kind, points, func(p working.Point) float64 { return p.X }, w.System)
+	}
+	w.Key("xUnit")
+	w.Text(unit)
+	if len(b.Bands) > 0 {
+		w.bands(b.Bands, scale, scale)
+	}
+	w.Key("bars")
+	w.Raw("[")
+	for _, r := range b.Rows {
+		w.comma()
+		w.Raw("{")
+		w.Key("name")
+		w.Text(r.Name)
+		w.Key("kind")
+		w.Text(r.Kind)
+		w.Key("from")
+		w.rounded(scale(r.From))
+		w.Key("to")
+		w.rounded(scale(r.To))
+		w.Raw("}")
+	}
+	w.Raw("]}")
+}
