@@ -282,7 +282,7 @@ func (j *job) whole(bound float64) {
 
 // curves are the metal as it cools, over the window of each mould in its turn.
 func (j *job) curves(end float64) {
-	metal := working.Series{Label: "Metal", X: working.Axis{Label: "Time from the first pour", Kind: j.out.Finish.Kind()}, Y: working.Axis{Label: "Temperature in the ladle", Kind: j.out.Start.Kind()}}
+	metal := working.Series{Label: "Metal in the ladle, and the window of each mould", X: working.Axis{Label: "Time from the first pour", Kind: j.out.Finish.Kind()}, Y: working.Axis{Label: "Temperature in the ladle", Kind: j.out.Start.Kind()}}
 	const points = 40
 	for i := range points + 1 {
 		t := end * float64(i) / points

@@ -3,12 +3,14 @@
 import { h } from "./draw.js";
 import { Element, idOf } from "./element.js";
 import { heading } from "./words.js";
+import "./bars.js";
 import "./chart.js";
 import "./working.js";
 
 export const isLeaf = (node) => typeof node?.text === "string" && (typeof node.label === "string" || "step" in node || "si" in node || Object.keys(node).every((k) => ["text", "value", "hint", "unknown"].includes(k)));
 const isSeries = (node) => Array.isArray(node?.points);
-const isCurves = (node) => isSeries(node) || (Array.isArray(node) && isSeries(node[0]));
+const isBars = (node) => Array.isArray(node?.bars);
+const isCurves = (node) => isBars(node) || isSeries(node) || (Array.isArray(node) && isSeries(node[0]));
 
 /** Curves that share both axes, a group for each pair of them. */
 function alike(curves) {
@@ -45,6 +47,7 @@ export class Answers extends Element {
   }
 
   block(key, value, at) {
+    if (isBars(value)) return value.bars.length > 0 && h("pw-bars", { key, ".data": { picture: value } });
     if (isSeries(value)) return h("pw-chart", { key, ".data": { curves: value.points.length ? [value] : [] } });
     if (Array.isArray(value)) {
       const columns = this.data.ruling.find(([k]) => k === at)?.[1];
