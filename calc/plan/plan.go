@@ -93,13 +93,20 @@ func Work(doc Document, decoded form.Faults) *Result {
 
 // Answer is Work without the working and the findings, for callers that want
 // many plans' answers fast.
-func Answer(doc Document, decoded form.Faults) *Result { return answerAgain(doc, decoded, nil) }
-
-// answerAgain is Answer; what has not changed since the last time with the
-// same memory is not worked out again.
-func answerAgain(doc Document, decoded form.Faults, m memory) *Result {
-	return start(doc, decoded, m, func(string) *working.Paper { return nil }).through()
+func Answer(doc Document, decoded form.Faults) *Result {
+	return start(doc, decoded, nil, noPaper).through()
 }
+
+// rulingAgain is Answer for the stations that the ruling answers hang on; what
+// has not changed since the last time with the same memory is not worked out
+// again.
+func rulingAgain(doc Document, decoded form.Faults, m memory) *Result {
+	r := start(doc, decoded, m, noPaper)
+	r.rulingOnly = true
+	return r.through()
+}
+
+func noPaper(string) *working.Paper { return nil }
 
 // Desk is where one plan after another is worked through. It keeps what every
 // station last came to, so that after an edit only what hangs on it is worked

@@ -105,7 +105,7 @@ func Spread(doc Document, decoded form.Faults, inputs []form.Spread) Spreading {
 // draw works one draw through and gathers the ruling answers, NaN for one that
 // is not there; kinds and labels are noted as they are met.
 func draw(doc Document, decoded form.Faults, m memory, kinds []*quantity.Kind, labels []string) []float64 {
-	r := answerAgain(doc, decoded, m)
+	r := rulingAgain(doc, decoded, m)
 	out := make([]float64, len(ruling))
 	for j, where := range ruling {
 		out[j] = math.NaN()
@@ -189,7 +189,7 @@ func (s Spreading) Write(w *reply.Writer) {
 	w.Raw(`],"left":`)
 	w.Number(float64(s.Left))
 	w.Key("draws")
-	w.Number(spread.Draws)
+	w.Number(float64(spread.Draws(len(s.Inputs))))
 	w.Key("answers")
 	w.Raw("[")
 	for i, a := range s.Answers {

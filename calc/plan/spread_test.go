@@ -91,3 +91,15 @@ func BenchmarkSpread(b *testing.B) {
 		Spread(doc, faults, inputs)
 	}
 }
+
+// The stations that a spread leaves out change none of the ruling answers.
+func TestRulingAnswersAlone(t *testing.T) {
+	for _, name := range []string{"relief", "bracket", "bench-end"} {
+		doc, faults := Read(open(t, "plans/"+name+".pour.json"), quantity.Metric)
+		whole, part := Answer(doc, faults), rulingAgain(doc, faults, memory{})
+		require.Less(t, len(part.Stations), len(whole.Stations))
+		for _, where := range ruling {
+			require.Equal(t, whole.Station(where[0]).Out, part.Station(where[0]).Out, "%s %v", name, where)
+		}
+	}
+}

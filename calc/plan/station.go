@@ -100,7 +100,9 @@ type run struct {
 	// paper gives each station what it works on.
 	paper  func(key string) *working.Paper
 	memory memory
-	got    answers
+	// rulingOnly leaves out the stations that no ruling answer hangs on.
+	rulingOnly bool
+	got        answers
 }
 
 // begin opens a station.

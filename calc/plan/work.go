@@ -67,18 +67,22 @@ func (r *run) work() {
 	r.coreLift()
 	r.pour()
 	r.cores()
-	r.gating()
-	r.filling()
-	r.holdDown()
+	if !r.rulingOnly {
+		r.gating()
+		r.filling()
+		r.holdDown()
+	}
 	r.ladle()
 	r.ladleHeat()
-	r.order()
 	r.charge()
 	r.melting()
 	r.cooling()
 	r.shop()
-	r.lifting()
-	r.handling()
+	if !r.rulingOnly {
+		r.order()
+		r.lifting()
+		r.handling()
+	}
 	slices.SortStableFunc(r.result.Stations, func(a, b *Station) int { return slices.Index(shownOrder, a.Key) - slices.Index(shownOrder, b.Key) })
 }
 

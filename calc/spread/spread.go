@@ -18,9 +18,14 @@ import (
 	"gonum.org/v1/gonum/mat"
 )
 
-// Draws is how many times the model is run. A power of two, since the sequence
-// is evenest there.
-const Draws = 256
+// Draws is how many times a model of k inputs is run: fewer for few inputs,
+// which the sequence covers sooner. Powers of two, since it is evenest there.
+func Draws(k int) int {
+	if k <= 4 {
+		return 128
+	}
+	return 256
+}
 
 // Answer is how one answer spreads.
 type Answer struct {
@@ -39,10 +44,10 @@ type Answer struct {
 // Over runs a model of k inputs and returns how each of its answers spreads.
 // The model gets standard normal deviates (0 is the stated value, ±2 the
 // stated plus and minus) and returns its answers, NaN where it has none; it is
-// called Draws times, always with the same deviates for the same seed and k.
+// called Draws(k) times, always with the same deviates for the same seed and k.
 // k must lie between 1 and MaxInputs.
 func Over(k int, seed uint64, model func(z []float64) []float64) []Answer {
-	points := normal(k, Draws, seed)
+	points := normal(k, Draws(k), seed)
 	var runs [][]float64
 	for _, z := range points {
 		runs = append(runs, model(z))

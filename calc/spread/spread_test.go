@@ -95,19 +95,20 @@ func TestSteadyAndSound(t *testing.T) {
 // standard normals, up to MaxInputs at once.
 func TestEvenness(t *testing.T) {
 	for _, k := range []int{1, 3, 8, MaxInputs} {
-		p := normal(k, Draws, 1)
+		n := float64(Draws(k))
+		p := normal(k, Draws(k), 1)
 		for i := range k {
 			m, v := 0.0, 0.0
 			for _, z := range p {
-				m += z[i] / Draws
-				v += z[i] * z[i] / Draws
+				m += z[i] / n
+				v += z[i] * z[i] / n
 			}
 			require.InDelta(t, 0, m, 0.1)
 			require.InDelta(t, 1, v, 0.12)
 			for j := range i {
 				c := 0.0
 				for _, z := range p {
-					c += z[i] * z[j] / Draws
+					c += z[i] * z[j] / n
 				}
 				require.InDelta(t, 0, c, 0.25, "%d %d of %d", i, j, k)
 			}
