@@ -46,6 +46,9 @@
 //     Handbook 15, common practice).
 //   - pattern: machining stock, tolerance, contraction, draft (ISO 8062, Heine,
 //     Rao, Dooley, EN 12890). Contraction is a band; the shop's own comes first.
+//   - rule: a contraction rule set out for paper (the tables of alloy, Groover,
+//     Rao). Paper moves with damp, printers scale; its check length is measured
+//     first.
 //   - weight: casting weight, risers, metal to melt (Wlodawer, Caine, Flinn).
 //     Leaves out feeding distance; no simulation stands behind it.
 //   - mould: sand in cope and drag, sand round the casting (common practice).

@@ -26,7 +26,7 @@ var rooms = []struct {
 	{"reply", []string{"reply"}, []string{"bare", "paper", "form"}},
 	{"data", []string{"alloy", "mouldstuff"}, []string{"bare", "paper"}},
 	{"shared", []string{"shape", "flow", "freeze", "riser", "curve"}, []string{"bare", "paper", "form", "data"}},
-	{"calculators", []string{"metal", "pattern", "weight", "mould", "pour", "ladle", "ladleheat", "lifting", "handling", "sprue", "lift", "weir", "core", "feed", "cooling", "order", "shop", "charge", "iron", "melting", "gating", "filling", "holddown", "tending"},
+	{"calculators", []string{"metal", "pattern", "rule", "weight", "mould", "pour", "ladle", "ladleheat", "lifting", "handling", "sprue", "lift", "weir", "core", "feed", "cooling", "order", "shop", "charge", "iron", "melting", "gating", "filling", "holddown", "tending"},
 		[]string{"bare", "paper", "form", "data", "shared"}},
 	{"plan", []string{"plan"}, []string{"bare", "paper", "form", "reply", "data", "shared", "calculators"}},
 	{"catalogue", []string{"catalogue"}, []string{"bare", "paper", "form", "reply", "data", "shared", "calculators", "plan"}},

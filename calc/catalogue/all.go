@@ -21,6 +21,7 @@ import (
 	"pourwright/calc/order"
 	"pourwright/calc/pattern"
 	"pourwright/calc/pour"
+	"pourwright/calc/rule"
 	"pourwright/calc/shop"
 	"pourwright/calc/sprue"
 	"pourwright/calc/tending"
@@ -35,6 +36,7 @@ var all = []Calculator{
 	furnaceSide(),
 	entry("metal", "Metal and temperature", "The metal's densities, freezing range and heat with their sources, and the temperature to pour it at.", metal.Describe),
 	entry("pattern", "Pattern", "What to make the pattern or core box, size by size: machining stock, tolerance, contraction, rapping and draft.", pattern.Size),
+	entry("rule", "Contraction rule", "A rule longer than true by what the metal contracts, set out for paper: every line, the strips to join, and a check length to measure the print by.", rule.Set),
 	entry("weight", "Weight, risers and metal to melt", "What a mould takes: the casting's weight, its risers by modulus and by feed volume, the gating, and the metal to pour, to melt and to charge.", weight.Weigh),
 	entry("feed", "Feeding: sections, hot spots and risers", "How the casting freezes section by section, where it is cut off from its feed, and the risers it wants by every rule side by side.", feed.Plan),
 	entry("core", "Cores", "What lifts each core and what holds it, the vent its gas wants, what it weighs, and the hollows that stay closed.", core.Hold),

@@ -11,46 +11,6 @@ import (
 	"pourwright/calc/working"
 )
 
-// TableName names a contraction table by the work it stands in.
-type TableName string
-
-// work is a source of contraction tables, as the form lists it.
-type work struct {
-	name  TableName
-	label string
-	work  *source.Work
-}
-
-// works are the sources that contraction tables come from.
-var works = []work{
-	{"rao", "Rao, Manufacturing Technology (metric table by size)", source.Rao},
-	{"heine", "Heine, Loper and Rosenthal (inch table, plain and cored)", source.Heine},
-	{"en12890", "Guide values in the manner of EN 12890", source.EN12890},
-	{"dooley", "Dooley, Applied Science for Metal Workers (1919)", source.Dooley},
-	{"practice", "Working figure of the trade, between the tables", nil},
-}
-
-// Choices lists the tables for a form.
-func (TableName) Choices() [][2]string {
-	out := make([][2]string, len(works))
-	for i, w := range works {
-		out[i] = [2]string{string(w.name), w.label}
-	}
-	return out
-}
-
-// tableOf finds the table of a metal that stands in a named work.
-func tableOf(a *alloy.Alloy, name TableName) (alloy.ContractionTable, bool) {
-	for _, w := range works {
-		for _, t := range a.Contractions {
-			if w.name == name && t.Source.Work == w.work {
-				return t, true
-			}
-		}
-	}
-	return alloy.ContractionTable{}, false
-}
-
 // chooseTable takes the table that was asked for, or the metal's first; for a
 // cast working pattern always the first.
 func (j *job) chooseTable() {
@@ -65,19 +25,13 @@ func (j *job) chooseTable() {
 		j.table = j.metal.Contractions[0]
 		return
 	}
-	t, ok := tableOf(j.metal, j.in.Table.V)
+	t, others, ok := j.metal.Table(j.in.Table.V)
 	if ok {
 		j.table = t
 		return
 	}
-	var there []string
-	for _, w := range works {
-		if _, ok := tableOf(j.metal, w.name); ok {
-			there = append(there, w.label)
-		}
-	}
 	j.faults = append(j.faults, form.Fault{Field: "table", Label: "Contraction table", Value: string(j.in.Table.V),
-		Why: working.Say("this source has no table for %v; those that have one: %v", j.metal.Name, strings.Join(there, "; "))})
+		Why: working.Say("this source has no table for %v; those that have one: %v", j.metal.Name, strings.Join(others, "; "))})
 }
 
 // checkOwn refuses own figures that contradict each other.

@@ -69,7 +69,7 @@ var kindNames = map[string]string{outside: "outside size", inside: "inside size 
 // one answers for one dimension.
 func (j *job) one(i int, d Dimension, root *working.Paper) Sized {
 	p := root.Sub(fmt.Sprintf("dimensions[%d]", i))
-	out := Sized{Name: labelled(i, d), Kind: kindNames[d.Kind.V], Ends: "no drawn faces"}
+	out := Sized{Name: labelled(i, d), Kind: kindNames[d.Kind.V], Finished: d.Size, Ends: "no drawn faces"}
 	R, T, ok := j.raw(i, d, p)
 	if !ok {
 		j.noTolerance(i, d, R, p)

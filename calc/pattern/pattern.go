@@ -30,7 +30,7 @@ type Input struct {
 	Dimensions []Dimension `json:"dimensions" label:"Sizes" min:"1" max:"60"`
 
 	// Table names the contraction table; left out, the metal's first.
-	Table quantity.Opt[TableName] `json:"table" label:"Contraction table" part:"Contraction" hint:"Leave empty for the first that covers the metal"`
+	Table quantity.Opt[alloy.TableName] `json:"table" label:"Contraction table" part:"Contraction" hint:"Leave empty for the first that covers the metal"`
 	// Own is the shop's own contraction of a free length.
 	Own quantity.Opt[quantity.Ratio] `json:"own" label:"Own contraction" hint:"Measured on your own castings; goes before every table" unit:"mm/m,in/ft" min:"0 %" max:"6 %"`
 	// OwnRestrained is the shop's own contraction of a restrained length; left
@@ -129,23 +129,25 @@ type Output struct {
 type Sized struct {
 	Name string `json:"name" label:"Name"`
 	Kind string `json:"kind" label:"Kind"`
+	// Finished is the size that was asked for.
+	Finished quantity.Length `json:"finished" label:"Finished size" inches:"64"`
 	// Raw is the size of the raw casting.
-	Raw quantity.Opt[quantity.Length] `json:"raw" label:"Raw casting" step:"R"`
+	Raw quantity.Opt[quantity.Length] `json:"raw" label:"Raw casting" step:"R" inches:"64"`
 	// Tolerance is the casting tolerance, full width; Half is half of it.
 	Tolerance quantity.Opt[quantity.Length] `json:"tolerance" label:"Casting tolerance, full width"`
-	Half      quantity.Opt[quantity.Length] `json:"half" label:"Casting tolerance, plus or minus" step:"t"`
+	Half      quantity.Opt[quantity.Length] `json:"half" label:"Casting tolerance, plus or minus" step:"t" inches:"64"`
 	Grade     quantity.Opt[int]             `json:"grade" label:"Tolerance grade (DCTG)"`
 	// Stock is what the machinist finds on each cut face of a casting of
 	// nominal size; StockCope on the cope face.
-	Stock     quantity.Opt[quantity.Length] `json:"stock" label:"Machining stock per face" step:"m" hint:"On a casting of nominal size; the least is the required allowance"`
-	StockCope quantity.Opt[quantity.Length] `json:"stock_cope" label:"Machining stock, cope face" step:"m_c"`
+	Stock     quantity.Opt[quantity.Length] `json:"stock" label:"Machining stock per face" step:"m" inches:"64" hint:"On a casting of nominal size; the least is the required allowance"`
+	StockCope quantity.Opt[quantity.Length] `json:"stock_cope" label:"Machining stock, cope face" step:"m_c" inches:"64"`
 	// Contraction used, and its place in the source.
 	Contraction quantity.Opt[quantity.Ratio] `json:"contraction" label:"Contraction used" step:"s"`
 	Row         string                       `json:"row" label:"Read from"`
 	// Allowance is what contraction adds to the size.
-	Allowance quantity.Opt[quantity.Length] `json:"allowance" label:"Contraction allowance" step:"a"`
+	Allowance quantity.Opt[quantity.Length] `json:"allowance" label:"Contraction allowance" step:"a" inches:"64"`
 	// Pattern is the size to make.
-	Pattern quantity.Opt[quantity.Length] `json:"pattern" label:"Pattern" step:"P"`
+	Pattern quantity.Opt[quantity.Length] `json:"pattern" label:"Pattern" step:"P" inches:"64"`
 	// PatternLow and PatternHigh are the pattern at the least and the most
 	// contraction of the table's row.
 	PatternLow  quantity.Opt[quantity.Length] `json:"pattern_low" label:"Pattern at the least contraction, held fast" step:"P_lo"`
@@ -153,11 +155,11 @@ type Sized struct {
 	// Draft is the angle a side, Taper what it comes to over the height, FarEnd
 	// the pattern size at the end that is not the nominal one.
 	Draft  quantity.Opt[quantity.Angle]  `json:"draft" label:"Draft, per side"`
-	Taper  quantity.Opt[quantity.Length] `json:"taper" label:"Taper, per side" step:"y"`
-	FarEnd quantity.Opt[quantity.Length] `json:"far_end" label:"Pattern at the other end" step:"P_e"`
+	Taper  quantity.Opt[quantity.Length] `json:"taper" label:"Taper, per side" step:"y" inches:"64"`
+	FarEnd quantity.Opt[quantity.Length] `json:"far_end" label:"Pattern at the other end" step:"P_e" inches:"64"`
 	Ends   string                        `json:"ends" label:"Where the sizes are held"`
 	// Master is the size of the master for a cast working pattern.
-	Master quantity.Opt[quantity.Length] `json:"master" label:"Master pattern" step:"M"`
+	Master quantity.Opt[quantity.Length] `json:"master" label:"Master pattern" step:"M" inches:"64"`
 	// Gives is the raw casting that the pattern at hand will give.
 	Gives     quantity.Opt[quantity.Length] `json:"gives" label:"Pattern at hand gives" step:"C"`
 	GivesLow  quantity.Opt[quantity.Length] `json:"gives_low" label:"Pattern at hand gives at least" step:"C_lo"`

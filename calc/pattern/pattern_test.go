@@ -72,7 +72,7 @@ func TestPublished(t *testing.T) {
 		require.InDelta(t, 1.030301, ratio, 1e-9)
 	})
 	t.Run("course tutorial sheet (seen): 100 mm steel cube, 21 mm/m, by an aluminium pattern, 13 mm/m", func(t *testing.T) {
-		out, _ := solve(t, pattern.Input{Alloy: alloy.CodeCarbonSteel, Table: some(pattern.TableName("rao")), WorkingAlloy: some(alloy.CodeAluminium),
+		out, _ := solve(t, pattern.Input{Alloy: alloy.CodeCarbonSteel, Table: some(alloy.TableName("rao")), WorkingAlloy: some(alloy.CodeAluminium),
 			WorkingOwn: some(quantity.From[quantity.Ratio](13, "mm/m")), Dimensions: []pattern.Dimension{{Size: mm(100)}}})
 		require.InDelta(t, 102.1, inMM(out.Dimensions[0].Pattern), 0.05)
 		require.InDelta(t, 103.4273, inMM(out.Dimensions[0].Master), 0.00005)
@@ -141,12 +141,12 @@ func TestSizeRegression(t *testing.T) {
 // TestEveryTableHasAName holds that each table of each metal can be chosen, and
 // that no metal is without one.
 func TestEveryTableHasAName(t *testing.T) {
-	names := pattern.TableName("").Choices()
+	names := alloy.TableName("").Choices()
 	for _, a := range alloy.All() {
 		require.NotEmpty(t, a.Contractions, a.Code)
 		found := map[string]bool{}
 		for _, n := range names {
-			out, err := pattern.Size(pattern.Input{Alloy: a.Code, Table: some(pattern.TableName(n[0])), Dimensions: []pattern.Dimension{{Size: mm(100)}}}, nil)
+			out, err := pattern.Size(pattern.Input{Alloy: a.Code, Table: some(alloy.TableName(n[0])), Dimensions: []pattern.Dimension{{Size: mm(100)}}}, nil)
 			if err != nil {
 				require.Contains(t, err.Error(), "this source has no table")
 				continue

@@ -55,7 +55,7 @@ func (r *Result) drawing() Drawing {
 	sprueX := math.Min(castLeft/2, sprueAt*unit)
 	wallT := minSection * unit
 
-	d := Drawing{Scale: s.known}
+	d := Drawing{Scale: s.known, Setting: r.setting(s, castLeft, castRight)}
 	add := func(id, label, station string, at [2]float64, text working.Text, shapes ...Shape) {
 		state := Blank
 		if st := r.Station(station); st != nil {

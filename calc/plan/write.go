@@ -200,6 +200,8 @@ type Drawing struct {
 	Parts []Part
 	// Scale says that it is to scale; without a layout it is only a sketch.
 	Scale bool
+	// Setting is what to set the mould up by; nil for a sketch.
+	Setting *Setting
 }
 
 func (d Drawing) write(w *reply.Writer) {
@@ -223,7 +225,10 @@ func (d Drawing) write(w *reply.Writer) {
 		}
 		p.write(w)
 	}
-	w.Raw("]}")
+	w.Raw("]")
+	w.Key("setting")
+	d.Setting.write(w)
+	w.Raw("}")
 }
 
 func (p Part) write(w *reply.Writer) {

@@ -1,7 +1,9 @@
 // Package reply writes a calculator's answers as the JSON that a door hands
 // out: every number with its label, its text in the reader's units and a
 // pointer to the step that made it. The struct tags of an output are json,
-// label, hint and step (the symbol of the step whose result the field is).
+// label, hint, step (the symbol of the step whose result the field is) and
+// inches (the parts of an inch that a length is worked to: its reader in US
+// units gets the nearest of them as well).
 package reply
 
 import (
@@ -125,6 +127,7 @@ type tagged struct {
 	key, step, label string
 	// name opens the field in JSON, leaf its leaf: the label and the hint.
 	name, leaf string
+	parts      int // of an inch that the length is worked to, or 0
 	opt        bool
 	kind       reflect.Kind // of the value, or of the items of a list
 	list       bool
@@ -159,6 +162,12 @@ func fieldsOf(t reflect.Type) []tagged {
 			}
 		}
 		f.leaf = string(text.buf)
+		if parts := tag.Get("inches"); parts != "" {
+			var err error
+			if f.parts, err = strconv.Atoi(parts); err != nil {
+				panic("reply: the tag inches of " + key + " is no number")
+			}
+		}
 		f.shape(t.Field(i).Type)
 		out = append(out, f)
 	}
@@ -282,6 +291,10 @@ func (w *Writer) leaf(v reflect.Value, f *tagged, path string, known bool) {
 		w.Number(q.SI())
 		w.Key("text")
 		w.Text(quantity.Format(q, w.System))
+		if l, ok := q.(quantity.Length); ok && f.parts > 0 && w.System == quantity.US {
+			w.Key("fraction")
+			w.Text(quantity.InchFraction(l, f.parts))
+		}
 	} else {
 		w.plain(v)
 	}
