@@ -17,7 +17,8 @@ const (
 	words     = 42 // beside the strips, for the check length and what it says
 )
 
-// lay parts a rule of so many divisions into strips. A strip ends at a numbered line, where the
+// lay parts a rule of so many divisions into strips, as few as can be and as
+// even. A strip ends at a numbered line, where the
 // next begins; its lines go on past the join by the overlap, so that the two
 // can be laid line on line.
 func (j *job) lay(out *Output, last, k, c float64, p *working.Paper) {
@@ -26,17 +27,23 @@ func (j *job) lay(out *Output, last, k, c float64, p *working.Paper) {
 	e := working.GiveOpt(p, "e", "margin", j.in.Margin, "mm")
 	f := p.Number("f", "head and foot of the page, and both ends of a strip", furniture+2*lead, "mm")
 	U := p.Step("U", "room for the lines of a strip", H-2*e-f, "mm", "H - 2 * e - f", layout)
-	out.Run, out.Unit = mm(U), j.scale.unit
+	out.Paper = string(j.in.Paper.V)
+	out.Margin, out.Run, out.Unit = j.in.Margin.V, mm(U), j.scale.unit
 	out.PerPage = int(math.Floor((j.sheet.width - 2*e - words) / across))
 
 	fine := j.scale.fine()
 	each := math.Round(j.scale.steps[0] / fine) // divisions between numbers
 	sent := func(n float64) float64 { return n * fine * j.scale.mm * k * c }
+	most := math.Floor((U-overlap)/sent(each)) * each // on a strip with a join
+	count := 1.0
+	for sent(last-(count-1)*most) > U {
+		count++
+	}
+	even := math.Ceil(last/each/count) * each
 	for from := 0.0; ; {
 		to, ends := last, last
-		if sent(last-from) > U {
-			most := math.Floor((U - overlap) / sent(each))
-			to = from + most*each
+		if sent(last-from) > U || from+even < last {
+			to = from + even
 			ends = math.Min(last, to+math.Floor(overlap/sent(1)))
 		}
 		i := len(out.Strips)

@@ -32,6 +32,10 @@ type Output struct {
 	CorrectionSays string `json:"correction_says" label:"Correction, as it is marked"`
 	// CheckSent is the check length as it is sent to the printer.
 	CheckSent quantity.Length `json:"check_sent" label:"Check length sent to the printer" step:"N_c"`
+	// Paper is the sheet, as it was asked for.
+	Paper string `json:"paper" label:"Paper"`
+	// Margin of the page.
+	Margin quantity.Length `json:"margin" label:"Margin"`
 	// Run is the room that a page gives a strip, along its long side.
 	Run quantity.Length `json:"run" label:"Room for a strip" step:"U"`
 	// PerPage is how many strips lie on a page.

@@ -6,6 +6,7 @@ import { title } from "./save.js";
 import { to } from "./route.js";
 import "../features/evidence/evidence.js";
 import "../features/plan/plan.js";
+import "../features/print/rule.js";
 import "../features/settings/settings.js";
 import "../features/start/start.js";
 
@@ -21,6 +22,8 @@ export class App extends Element {
         ? h("pw-settings", { key: "settings", ".data": { state } })
         : route.view === "sources"
           ? h("pw-evidence", { key: "sources", ".data": { state, readEvidence } })
+          : route.view === "rule"
+            ? h("pw-rule", { key: "rule", ".data": { state } })
           : route.view === "plan" && open?.id === route.plan && calculators
             ? h("pw-plan", { key: "plan", ".data": { state } })
             : route.view === "plan"
@@ -48,7 +51,7 @@ export class App extends Element {
   // heading; its title is in the window's bar.
   drawn() {
     const { route, open } = this.data.state;
-    document.title = route.view === "plan" && open ? `${title(open.doc)} · Pourwright` : route.view === "settings" ? "Settings · Pourwright" : route.view === "sources" ? "Sources · Pourwright" : "Pourwright";
+    document.title = route.view === "plan" && open ? `${title(open.doc)} · Pourwright` : route.view === "settings" ? "Settings · Pourwright" : route.view === "sources" ? "Sources · Pourwright" : route.view === "rule" ? "Contraction rule · Pourwright" : "Pourwright";
     const view = route.view + (route.plan ?? "");
     if (view === this.#view) return;
     const first = this.#view === "";

@@ -1,13 +1,14 @@
 // Starts the page and does everything that is not drawing: it turns what the
 // user wants into actions on the store, and the store's changes into calls of
 // the engine and writes to the device.
-import { put, quantities, strays, understood } from "../shared/document.js";
+import { ruleQuestion, ruleWanted } from "../features/print/choice.js";
+import { get, put, quantities, strays, understood } from "../shared/document.js";
 import "./app.js";
 import { examples, readCalculators, readEvidence } from "./data.js";
 import { Engine } from "./engine.js";
 import { keepOffline } from "./engine-source.js";
 import { newest, readFile, saveFile } from "./files.js";
-import { keepPrefs, readPrefs, themeOf } from "./prefs.js";
+import { keepPrefs, keepPrint, readPrefs, readPrint, themeOf } from "./prefs.js";
 import { read, to } from "./route.js";
 import { copyTitle, Keeper, newId, title } from "./save.js";
 import { createStore, initial, readingKey, spreadQuestion } from "./store.js";
@@ -15,7 +16,7 @@ import { createStore, initial, readingKey, spreadQuestion } from "./store.js";
 const pause = 40; // ms that the answers wait for the next stroke
 const calm = 250; // ms that the spans wait after the answers
 
-const store = createStore({ ...initial, prefs: readPrefs(), route: read(location.hash) });
+const store = createStore({ ...initial, prefs: readPrefs(), print: readPrint(), route: read(location.hash) });
 const { dispatch } = store;
 const app = document.createElement("pw-app");
 const notice = (id, text) => dispatch({ type: "notice", notice: { id, text } });
@@ -50,6 +51,13 @@ const wants = {
   "list-copy": (detail) => dispatch(detail),
   "list-move": (detail) => dispatch(detail),
   hold: (detail) => dispatch(detail),
+  print: ({ print }) => dispatch({ type: "print", print }),
+  "rule-edit": (detail) => dispatch(detail),
+  "rule-commit": async ({ path, field, text }) => {
+    const { units } = store.state.prefs;
+    const reply = text.trim() && field.sort === "quantity" ? await engine.call("read", { units }, { kind: field.kind, unit: field.unit, text }) : null;
+    if (reply?.ok && get(store.state.print, path) === text) dispatch({ type: "rule-edit", path, value: reply.keep });
+  },
   undo: () => dispatch({ type: "undo" }),
   redo: () => dispatch({ type: "redo" }),
   dismiss: ({ id }) => dispatch({ type: "dismiss", id }),
@@ -158,6 +166,8 @@ function follow(state) {
   }
   if (state.open && state.open.id === before.open?.id && state.open.doc !== before.open.doc) keep(state);
   if (state.open && state.calculators) calculate(state);
+  if (state.print !== before.print) keepPrint(state.print);
+  if (ruleWanted(state) && state.calculators) setRule(state);
 }
 
 const keep = ({ open, prefs }) => open && keeper.put(open.id, open.doc, prefs.units);
@@ -181,6 +191,18 @@ function calculate(state) {
     readTexts();
     askSpread();
   }, first ? 0 : pause);
+}
+
+// Asks for the contraction rule, where one is shown or printed.
+let ruled = ""; // what it was last asked of
+
+async function setRule(state) {
+  const input = ruleQuestion(state);
+  const question = JSON.stringify([input, state.prefs.units]);
+  if (question === ruled) return;
+  ruled = question;
+  const reply = await engine.call("rule", { units: state.prefs.units, working: true }, input, "rule");
+  if (reply && question === ruled) dispatch({ type: "rule", question, reply });
 }
 
 // Asks how far the answers may stray, once they are in. A spread works the plan

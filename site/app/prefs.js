@@ -1,7 +1,8 @@
-// What the user prefers: the unit system and the theme. Kept on the device,
-// never in a plan.
+// What the user prefers: the unit system, the theme, and what goes on paper.
+// Kept on the device, never in a plan.
 
 const key = "pourwright.preferences";
+const printKey = "pourwright.print";
 
 export const themes = [
   ["", "As the device says"],
@@ -27,6 +28,25 @@ export function keepPrefs(prefs) {
     localStorage.setItem(key, JSON.stringify(prefs));
   } catch {
     // A full or closed store costs the preference, nothing else.
+  }
+}
+
+/** What goes on paper: {sheets (by name: whether wanted), paper, rule (the fields of a contraction rule)}. */
+export function readPrint() {
+  const group = (v) => (typeof v === "object" && v !== null && !Array.isArray(v) ? v : {});
+  try {
+    const { sheets, paper, rule } = group(JSON.parse(localStorage.getItem(printKey)));
+    return { sheets: group(sheets), paper: paper === "a4" || paper === "letter" ? paper : "", rule: group(rule) };
+  } catch {
+    return { sheets: {}, paper: "", rule: {} };
+  }
+}
+
+export function keepPrint(print) {
+  try {
+    localStorage.setItem(printKey, JSON.stringify(print));
+  } catch {
+    // As above.
   }
 }
 

@@ -2,14 +2,15 @@
 //
 //	#/                              start
 //	#/settings, #/sources
+//	#/rule                          a contraction rule without a plan
 //	#/plan/ID                       the mould
-//	#/plan/ID/handling, …/print     safe handling, pour sheet
+//	#/plan/ID/handling, …/print     safe handling, the sheets for paper
 //	#/plan/ID/sheet/STATION/ANSWER  a sheet, with one answer's working open
 //	#/plan/ID/field/PATH            a sheet, brought to one field
 
 export function read(hash) {
   const [view, plan, page, station, answer] = hash.replace(/^#?\/?/, "").split("/").map(decodeURIComponent);
-  if (view === "settings" || view === "sources") return { view };
+  if (view === "settings" || view === "sources" || view === "rule") return { view };
   if (view !== "plan" || !plan) return { view: "start" };
   if (page === "handling" || page === "print") return { view: "plan", plan, page };
   if (page === "sheet" && station) return { view: "plan", plan, page: "mould", station, answer };
@@ -21,6 +22,7 @@ export const to = {
   start: () => "#/",
   settings: () => "#/settings",
   sources: () => "#/sources",
+  rule: () => "#/rule",
   plan: (id, page) => `#/plan/${encodeURIComponent(id)}` + (page && page !== "mould" ? "/" + page : ""),
   sheet: (id, station, answer) => `#/plan/${encodeURIComponent(id)}/sheet/${encodeURIComponent(station)}` + (answer ? "/" + encodeURIComponent(answer) : ""),
   field: (id, path) => `#/plan/${encodeURIComponent(id)}/field/${encodeURIComponent(path)}`,

@@ -20,6 +20,8 @@ export const initial = {
   working: false, // whether the steps are wanted
   readings: {}, // how typed texts are read, by readingKey
   saving: { state: "saved" }, // saving, kept (in the smaller store), failed
+  print: { sheets: {}, paper: "", rule: {} }, // what goes on paper, see features/print/choice.js
+  rule: { question: "", reply: null }, // the contraction rule, see ruleQuestion
   missing: "", // the plan that was asked for and is not on this device
   notices: [],
   update: false, // a new release of the page waits
@@ -42,6 +44,9 @@ const reducers = {
   sketch: (s, { drawing }) => ({ ...s, sketch: drawing }),
   plans: (s, { plans }) => ({ ...s, plans }),
   open: (s, { id, doc, strange }) => ({ ...s, open: { id, doc, strange, past: [], future: [], typing: null, rev: 0 }, reply: null, spread: null, broken: "" }),
+  print: (s, { print }) => ({ ...s, print: { ...s.print, ...print } }),
+  "rule-edit": (s, { path, value }) => ({ ...s, print: put(s.print, path, value === "" ? undefined : value) }),
+  rule: (s, { question, reply }) => ({ ...s, rule: { question, reply } }),
   missing: (s, { id }) => ({ ...s, missing: id }),
   close: (s) => ({ ...s, open: null, reply: null, spread: null, broken: "", working: false }),
   renamed: (s, { from, id }) => (s.open?.id === from ? { ...s, open: { ...s.open, id } } : s),

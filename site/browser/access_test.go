@@ -157,7 +157,7 @@ func TestPrintedPageIsBlackOnWhite(t *testing.T) {
 	for _, theme := range themes {
 		tab.wear(theme)
 		require.Equal(t, "rgb(255, 255, 255)", js[string](tab, `getComputedStyle(document.documentElement).backgroundColor`), theme)
-		require.Equal(t, "rgb(0, 0, 0)", js[string](tab, `getComputedStyle(document.querySelector(".paper td")).color`), theme)
+		require.Equal(t, "rgb(0, 0, 0)", js[string](tab, `getComputedStyle(document.querySelector(".paper-page td")).color`), theme)
 		for _, wrong := range tab.violations(source, everyRule) {
 			t.Errorf("%s: %v", theme, wrong)
 		}

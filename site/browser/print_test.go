@@ -1,10 +1,13 @@
 package browser
 
 import (
+	"bytes"
 	"encoding/xml"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -13,10 +16,11 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// paper is a sheet size with the most pages that a pour sheet may take.
-var papers = map[string]chromedp.PaperSize{"A4": chromedp.PaperA4, "Letter": chromedp.PaperLetter}
+// papers are the sizes that the sheets are made for.
+var papers = map[string]chromedp.PaperSize{"a4": chromedp.PaperA4, "letter": chromedp.PaperLetter}
 
-const mostPages = 12
+// mostPages is the most that a sheet of an example may take.
+var mostPages = map[string]int{"pour": 3, "handling": 3, "pattern": 1, "mould": 2, "rule": 1}
 
 // margin is the least white that must stay round the print, in pt: 10 mm.
 const margin = 28.3
@@ -34,38 +38,66 @@ type printed struct {
 	} `xml:"word"`
 }
 
-// pdf prints the page as the browser's own print command would: with the
-// margins of the style sheet.
+// pdf prints the page as the browser's own print command would: with the size
+// and the margins of the style sheet.
 func (tab *browserTab) pdf(size chromedp.PaperSize) []byte {
 	tab.t.Helper()
-	return run(tab, chromedp.PrintToPDF(chromedp.PDFPaper(size), func(p *page.PrintToPDFParams) { p.PreferCSSPageSize = new(true) }))
+	return tab.pdfScaled(size, 1)
+}
+
+// pdfScaled is pdf on a printer that makes everything larger or smaller.
+func (tab *browserTab) pdfScaled(size chromedp.PaperSize, scale float64) []byte {
+	tab.t.Helper()
+	return run(tab, chromedp.PrintToPDF(chromedp.PDFPaper(size), func(p *page.PrintToPDFParams) {
+		p.PreferCSSPageSize = new(true)
+		p.Scale = scale
+	}))
+}
+
+// poppler runs one of its tools on a PDF.
+func poppler(t *testing.T, pdf []byte, tool string, args ...string) []byte {
+	t.Helper()
+	path, err := exec.LookPath(tool)
+	if err != nil {
+		lacking(t, tool+": install poppler-utils (Debian: apt-get install poppler-utils)")
+	}
+	file := filepath.Join(t.TempDir(), "sheet.pdf")
+	require.NoError(t, os.WriteFile(file, pdf, 0o644))
+	args = append(args, file)
+	if tool != "pdftoppm" { // which takes a name for its files; without one it writes to the pipe
+		args = append(args, "-")
+	}
+	out, err := exec.Command(path, args...).Output()
+	require.NoError(t, err)
+	return out
 }
 
 func readPDF(t *testing.T, pdf []byte) (text string, pages []printed) {
 	t.Helper()
-	tool, err := exec.LookPath("pdftotext")
-	if err != nil {
-		lacking(t, "pdftotext: install poppler-utils (Debian: apt-get install poppler-utils)")
-	}
-	file := filepath.Join(t.TempDir(), "sheet.pdf")
-	require.NoError(t, os.WriteFile(file, pdf, 0o644))
-	plain, err := exec.Command(tool, "-layout", file, "-").Output()
-	require.NoError(t, err)
-	boxes, err := exec.Command(tool, "-bbox", file, "-").Output()
-	require.NoError(t, err)
+	plain := poppler(t, pdf, "pdftotext", "-layout")
 	var doc struct {
 		Pages []printed `xml:"body>doc>page"`
 	}
-	decoder := xml.NewDecoder(strings.NewReader(string(boxes)))
+	decoder := xml.NewDecoder(bytes.NewReader(poppler(t, pdf, "pdftotext", "-bbox")))
 	decoder.Strict = false
 	decoder.Entity = xml.HTMLEntity
 	require.NoError(t, decoder.Decode(&doc))
 	return strings.Join(strings.Fields(string(plain)), " "), doc.Pages
 }
 
-// On paper stand the title, every ruling number, every station and every hold
-// point, on few pages, all of it inside the margins.
-func TestPourSheetOnPaper(t *testing.T) {
+// paper chooses one in the print room.
+func (tab *browserTab) paper(name string) {
+	tab.t.Helper()
+	js[chromedp.Void](tab, `document.querySelector("[data-paper-choice=" + %s + "]").click()`, name)
+	tab.quiet()
+	tab.until(`document.querySelector(".paper-page").dataset.paper === %s`, name)
+}
+
+// Every sheet of every example, in both systems and on both papers: it begins
+// on a page of its own and takes few, each page says which it is, what must
+// stand on it stands there, nothing is cut or comes near the edge, and there is
+// no colour.
+func TestSheetsOnPaper(t *testing.T) {
 	t.Parallel()
 	h := open(t)
 	for name, plan := range examples(t) {
@@ -75,44 +107,132 @@ func TestPourSheetOnPaper(t *testing.T) {
 			tab.hosted()
 			tab.example(name)
 			address := tab.planAddress()
-			answer := natively(t, "metric", plan)
-			check := func(size string) {
-				paper := papers[size]
-				text, pages := readPDF(t, tab.pdf(paper))
-				require.Contains(t, text, plan["title"], size)
-				for _, c := range answer.Card {
-					require.Contains(t, text, c.Label, size)
-					require.Contains(t, text, c.Text, "%s: %s", size, c.Label)
-				}
-				for _, s := range answer.Stations {
-					if s.State != "blank" {
-						require.Contains(t, text, s.Title, size)
+			tab.view(address + "/print")
+			tab.click("[data-sheet-choice=rule]")
+			tab.until(`document.querySelector("[data-sheet-page=rule]")`)
+			for size, units := range map[string]string{"a4": "metric", "letter": "us"} {
+				t.Run(size+", "+units, func(t *testing.T) {
+					js[chromedp.Void](tab, `document.querySelector("[data-units=" + %s + "]").click()`, units)
+					tab.paper(size)
+					pdf := tab.pdf(papers[size])
+					text, pages := readPDF(t, pdf)
+					require.Contains(t, text, plan["title"])
+					onPaper(t, text, pages, natively(t, units, plan))
+					inside(t, pages, papers[size])
+					inSheets(t, pages, js[[][]string](tab, `[...document.querySelectorAll("[data-sheet-page]")].map((p) => [p.dataset.sheetPage, p.ariaLabel])`))
+					grey(t, pdf)
+				})
+			}
+			shown := js[int](tab, `document.querySelectorAll(".paper-page").length`)
+			tab.view(address) // printing the drawing prints the same sheets
+			_, pages := readPDF(t, tab.pdf(papers["letter"]))
+			require.Len(t, pages, shown)
+		})
+	}
+}
+
+// onPaper looks for what must stand on the sheets.
+func onPaper(t *testing.T, text string, pages []printed, answer answer) {
+	t.Helper()
+	for _, c := range answer.Card {
+		require.Contains(t, text, c.Label)
+		require.Contains(t, text, c.Text, c.Label)
+	}
+	words := strings.Join(strings.Fields(strings.Join(wordsOf(pages), " ")), " ")
+	for _, s := range answer.Stations {
+		if s.State == "blank" {
+			continue
+		}
+		require.Contains(t, text, s.Title)
+		answers, _ := s.Answers.(map[string]any)
+		switch s.Key {
+		case "pattern":
+			for _, d := range answers["dimensions"].([]any) {
+				leaf := func(key string) map[string]any { return d.(map[string]any)[key].(map[string]any) }
+				for _, key := range []string{"finished", "raw", "allowance", "pattern"} {
+					if leaf(key)["unknown"] == true {
+						continue
 					}
-				}
-				holds := answer.holds()
-				require.NotEmpty(t, holds)
-				require.Equal(t, len(holds), strings.Count(text, "Hold point."), "hold points on %s", size)
-				words := strings.Join(strings.Fields(strings.Join(wordsOf(pages), " ")), " ")
-				for _, hold := range holds {
-					require.Contains(t, words, hold, size)
-				}
-				require.LessOrEqual(t, len(pages), mostPages, "pages of %s", size)
-				for n, p := range pages {
-					require.InDelta(t, paper.Width*72, p.Width, 1.5)
-					require.InDelta(t, paper.Height*72, p.Height, 1.5)
-					require.NotEmpty(t, p.Words, "page %d of %s is empty", n+1, size)
-					for _, w := range p.Words {
-						require.True(t, w.XMin >= margin && w.XMax <= p.Width-margin && w.YMin >= margin && w.YMax <= p.Height-margin,
-							"%q lies at %.0f to %.0f pt, %.0f to %.0f pt of page %d, %s", w.Text, w.XMin, w.XMax, w.YMin, w.YMax, n+1, size)
+					if fraction, ok := leaf(key)["fraction"].(string); ok {
+						require.Contains(t, words, strings.TrimSuffix(fraction, " in"), key)
+						require.Contains(t, words, leaf(key)["text"], key)
+					} else {
+						require.Contains(t, words, strings.TrimSuffix(leaf(key)["text"].(string), " mm"), key)
 					}
 				}
 			}
-			tab.view(address + "/print")
-			check("A4")
-			check("Letter")
-			tab.view(address) // printing the drawing prints the sheet as well
-			check("A4")
-		})
+		case "mould":
+			for _, key := range []string{"top", "bottom", "side", "cope_mass", "drag_mass"} {
+				require.Contains(t, text, answers[key].(map[string]any)["text"], key)
+			}
+		}
+	}
+	holds := answer.holds()
+	require.NotEmpty(t, holds)
+	require.Equal(t, len(holds), strings.Count(text, "Hold point."), "hold points")
+	for _, hold := range holds {
+		require.Contains(t, words, hold)
+	}
+	for _, name := range []string{"Leader of the pour", "Initials", "Pattern made by", "Moulded by", "Contraction rule", "measure this line"} {
+		require.Contains(t, words, name)
+	}
+}
+
+// inside holds that no word comes near the edge of the paper.
+func inside(t *testing.T, pages []printed, paper chromedp.PaperSize) {
+	t.Helper()
+	for n, p := range pages {
+		require.InDelta(t, paper.Width*72, p.Width, 1.5)
+		require.InDelta(t, paper.Height*72, p.Height, 1.5)
+		require.NotEmpty(t, p.Words, "page %d is empty", n+1)
+		foot := p.Height - margin - 15 // the line at the foot of a page begins there
+		for _, w := range p.Words {
+			require.True(t, w.XMin >= margin && w.XMax <= p.Width-margin && w.YMin >= margin && w.YMax <= p.Height-margin,
+				"%q lies at %.0f to %.0f pt, %.0f to %.0f pt of page %d", w.Text, w.XMin, w.XMax, w.YMin, w.YMax, n+1)
+			require.False(t, w.YMin < foot-4 && w.YMax > foot, "%q runs into the foot of page %d", w.Text, n+1)
+		}
+	}
+}
+
+// inSheets holds that the printed pages are those of the preview, in its order,
+// each with its own line at the foot.
+func inSheets(t *testing.T, pages []printed, shown [][]string) {
+	t.Helper()
+	require.Len(t, pages, len(shown))
+	count := map[string]int{}
+	for i, sheet := range shown {
+		count[sheet[0]]++
+		require.Contains(t, strings.Join(wordsOf(pages[i:i+1]), " "), sheet[1])
+	}
+	require.Len(t, count, len(mostPages))
+	for key, n := range count {
+		require.LessOrEqual(t, n, mostPages[key], key)
+	}
+}
+
+// grey looks at every pixel: black, white and what lies between.
+func grey(t *testing.T, pdf []byte) {
+	t.Helper()
+	picture := poppler(t, pdf, "pdftoppm", "-r", "40")
+	for len(picture) > 0 {
+		var width, height int
+		n, err := fmt.Sscanf(string(picture[:min(20, len(picture))]), "P6\n%d %d\n255\n", &width, &height)
+		require.NoError(t, err)
+		require.Equal(t, 2, n)
+		head := len(fmt.Sprintf("P6\n%d %d\n255\n", width, height))
+		pixels := picture[head : head+3*width*height]
+		dark := 0
+		for i := 0; i < len(pixels); i += 3 {
+			r, g, b := int(pixels[i]), int(pixels[i+1]), int(pixels[i+2])
+			if r-g > 3 || g-r > 3 || r-b > 3 || b-r > 3 {
+				t.Fatalf("colour on paper: %d %d %d", r, g, b)
+			}
+			if r < 128 {
+				dark++
+			}
+		}
+		require.Less(t, dark, width*height/5, "a page is mostly black")
+		picture = picture[head+3*width*height:]
 	}
 }
 
@@ -143,4 +263,43 @@ func (a answer) holds() []string {
 		}
 	}
 	return out
+}
+
+// Which sheets, and on which paper, is remembered on the device; a sheet that
+// nobody wants is not printed, and one with nothing on it says so.
+func TestChoiceOfSheets(t *testing.T) {
+	t.Parallel()
+	tab := open(t).tab(t)
+	tab.hosted()
+	tab.example(bracket)
+	tab.view(tab.planAddress() + "/print")
+	sheets := func() []string {
+		return js[[]string](tab, `[...new Set([...document.querySelectorAll("[data-sheet-page]")].map((p) => p.dataset.sheetPage))]`)
+	}
+	require.Equal(t, []string{"pour", "handling", "pattern", "mould"}, sheets())
+	tab.click("[data-sheet-choice=pour]")
+	tab.click("[data-sheet-choice=pattern]")
+	tab.paper("letter")
+	require.Equal(t, []string{"handling", "mould"}, sheets())
+	tab.reload()
+	tab.until(`document.querySelector("[data-sheet-page]")`)
+	require.Equal(t, []string{"handling", "mould"}, sheets())
+	require.Equal(t, "letter", js[string](tab, `document.querySelector(".paper-page").dataset.paper`))
+	text, _ := readPDF(t, tab.pdf(papers["letter"]))
+	require.NotContains(t, text, "Pattern dimension list")
+
+	tab.view("#/")
+	tab.click("[data-action=new-plan]")
+	tab.until(`document.querySelector("[data-station]")`)
+	tab.view(tab.planAddress() + "/print")
+	tab.until(`document.querySelector(".print-preview").textContent.includes("No sheet is chosen")`)
+	require.Contains(t, strings.Join(tab.texts(".print-lacking"), " "), "comes when the mould is laid out")
+}
+
+// number reads one that must be there.
+func number(t *testing.T, text string) float64 {
+	t.Helper()
+	v, err := strconv.ParseFloat(text, 64)
+	require.NoError(t, err)
+	return v
 }

@@ -25,6 +25,7 @@ func (tab *browserTab) views() []view {
 		{"plan", at(plan)},
 		{"handling", at(plan + "/handling")},
 		{"print", at(plan + "/print")},
+		{"rule", at("#/rule")},
 	}
 	tab.view(plan)
 	for _, station := range tab.stations() {
@@ -43,6 +44,14 @@ func (tab *browserTab) states() []view {
 			tab.until(`document.querySelector("pw-working [data-step]")`)
 			tab.click("pw-working [data-opens]")
 			tab.quiet()
+		}},
+		{"print with a rule", func(tab *browserTab) {
+			tab.view(plan + "/print")
+			tab.until(`document.querySelector("[data-sheet-choice=rule]")`)
+			if !js[bool](tab, `document.querySelector("[data-sheet-choice=rule]").checked`) {
+				tab.click("[data-sheet-choice=rule]")
+			}
+			tab.until(`document.querySelector(".rule")`)
 		}},
 		{"menu", func(tab *browserTab) {
 			tab.view(plan)

@@ -1,5 +1,5 @@
 // One plan: the bar, the pour card, and below them the mould with the open
-// sheet, the safe-handling list, or the pour sheet.
+// sheet, the safe-handling list, or the sheets for paper.
 import { h } from "../../shared/draw.js";
 import { Element } from "../../shared/element.js";
 import { understood } from "../../shared/document.js";
@@ -13,7 +13,7 @@ import "../card/card.js";
 import "../handling/handling.js";
 import "../mould/drawing.js";
 import "../mould/parts-list.js";
-import "../print/pour-sheet.js";
+import { paperPages } from "../print/room.js";
 import "../sheet/sheet.js";
 import "./overview.js";
 
@@ -32,9 +32,9 @@ export class Plan extends Element {
       bar(state),
       reply && h("pw-pour-card", { key: "card", class: "pour-card", role: "region", "aria-label": "Pour card", ".data": { plan: open.id, card: reply.card } }),
       page === "handling" && h("main", { key: "handling", class: "page" }, h("pw-handling", { ".data": { state, about: known, fields } })),
-      page === "print" && h("main", { key: "print", class: "page" }, h("pw-pour-sheet", { ".data": { state } })),
+      page === "print" && h("main", { key: "print", class: "page" }, h("pw-print-room", { ".data": { state } })),
       page === "mould" && this.mould(state, fields, known),
-      page === "mould" && h("div", { key: "paper", class: "only-print" }, this.printing && h("pw-pour-sheet", { ".data": { state } })),
+      page === "mould" && h("div", { key: "paper", class: "only-print" }, this.printing && paperPages(state)),
     ];
   }
 
@@ -70,7 +70,7 @@ export class Plan extends Element {
   }
 
   entered() {
-    // Printing from the mould prints the pour sheet.
+    // Printing from the mould prints the chosen sheets.
     this.listen(window, "beforeprint", () => this.paper(true));
     this.listen(window, "afterprint", () => this.paper(false));
   }

@@ -43,6 +43,7 @@ export class Sheet extends Element {
         "section",
         { key: "answers", class: "sheet-part", "aria-labelledby": idOf(field.key, "-out"), "aria-live": "off" },
         h("h3", { id: idOf(field.key, "-out") }, "What follows"),
+        field.key === "pattern" && answers && h("p", { key: "paper", class: "sheet-apart" }, h("a", { class: "button", href: to.plan(plan, "print") }, "Print the list, or a contraction rule")),
         out && answers && h("p", { key: "apart", class: "sheet-apart" }, h("a", { class: "button", href: to.plan(plan, whole.key) }, out.label)),
         answers
           ? h("pw-answers", { key: "answers", ".data": { answers, ruling: rulingOf(field.key, answers), steps: station.steps, spans, open: answer, station: field.key } })

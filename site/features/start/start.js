@@ -48,6 +48,7 @@ export class Start extends Element {
               }),
               h("span", null, "Open a plan file"),
             ),
+            h("a", { class: "button", href: to.rule() }, "Contraction rule"),
           ),
         ),
         examples.length > 0 &&
