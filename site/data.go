@@ -29,6 +29,49 @@ func examples(root string) ([]example, error) {
 	return out, err
 }
 
+// demonstration is one of testdata/demonstrations, for the class; what it claims
+// is for the tests alone.
+type demonstration struct {
+	File       string            `json:"file"`
+	Title      string            `json:"title"`
+	Question   string            `json:"question"`
+	Told       string            `json:"told"`
+	Source     string            `json:"source"`
+	Calculator string            `json:"calculator"`
+	Input      json.RawMessage   `json:"input,omitempty"`
+	Example    string            `json:"example,omitempty"`
+	Vary       string            `json:"vary"`
+	Answer     string            `json:"answer"`
+	From       string            `json:"from"`
+	To         string            `json:"to"`
+	Sliders    []string          `json:"sliders,omitempty"`
+	Start      map[string]string `json:"start,omitempty"`
+	Then       map[string]string `json:"then"`
+}
+
+// lessons are the demonstrations, and how each calculator opens in class.
+type lessons struct {
+	Demonstrations []demonstration `json:"demonstrations"`
+	Openings       json.RawMessage `json:"openings"`
+}
+
+func readLessons(root string) (lessons, error) {
+	files, err := readFolder(root, "demonstrations")
+	if err != nil {
+		return lessons{}, err
+	}
+	var out lessons
+	for _, name := range slices.Sorted(maps.Keys(files)) {
+		d := demonstration{File: name}
+		if err := json.Unmarshal(files[name], &d); err != nil {
+			return out, fmt.Errorf("%s: %w", name, err)
+		}
+		out.Demonstrations = append(out.Demonstrations, d)
+	}
+	out.Openings, err = os.ReadFile(filepath.Join(root, "testdata", "openings.json"))
+	return out, err
+}
+
 // proof is a check of testdata/checks with what came out, for the page of
 // sources.
 type proof struct {

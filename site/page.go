@@ -50,7 +50,11 @@ func readPage(root, dir string) (*page, error) {
 			return nil, err
 		}
 	}
-	p.data = map[string]any{"POURWRIGHT_EXAMPLES": plans}
+	class, err := readLessons(root)
+	if err != nil {
+		return nil, err
+	}
+	p.data = map[string]any{"POURWRIGHT_EXAMPLES": plans, "POURWRIGHT_LESSONS": class}
 	for _, name := range []string{iconFile, "manifest.webmanifest", "notices.txt"} {
 		content, err := os.ReadFile(filepath.Join(dir, name))
 		if err != nil {

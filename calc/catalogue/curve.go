@@ -216,7 +216,8 @@ func (s *sheet) reachOf(slot form.Slot) curve.Reach {
 	return curve.ReachOf(slot, s.system)
 }
 
-// bound takes the ends of the stretch that the caller named.
+// bound takes the ends of the stretch that the caller named; a value that has
+// gone beyond one of them pushes it out.
 func (s *sheet) bound(slot form.Slot) form.Faults {
 	r := s.reach[slot.Field]
 	var faults form.Faults
@@ -236,6 +237,12 @@ func (s *sheet) bound(slot form.Slot) form.Faults {
 	}
 	if len(faults) == 0 && !(r.High > r.Low) {
 		faults = form.Faults{{Field: "to", Label: "To", Value: s.q.To, Why: working.Say("it must lie above the beginning of the stretch")}}
+	}
+	own := curve.ReachOf(slot, s.system)
+	if v := quantity.InUnit(slot.Kind, slot.Value, r.Unit); v < r.Low {
+		r.Low = quantity.InUnit(slot.Kind, inSI(slot.Kind, own.Low, own.Unit), r.Unit)
+	} else if v > r.High {
+		r.High = quantity.InUnit(slot.Kind, inSI(slot.Kind, own.High, own.Unit), r.Unit)
 	}
 	s.reach[slot.Field] = r
 	return faults

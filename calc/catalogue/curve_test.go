@@ -25,7 +25,8 @@ type curveReply struct {
 	Answered bool
 	Vary     string
 	Answer   string
-	X, Y     axis
+	X        bounded
+	Y        axis
 	Sliders  []slider
 	Cases    []drawn
 	Figures  []figured
@@ -126,6 +127,9 @@ func TestBaseHoldsTheStretch(t *testing.T) {
 	require.Equal(t, []any{8.0, 50.0, 40.0, "mm"}, []any{s.Low, s.High, s.Value, s.Unit})
 	r = traced(t, "", CurveRequest{Calculator: "freeze", Base: json.RawMessage(base), Vary: "thickness", Cases: one(strings.Replace(base, "20 mm", "400 mm", 1))})
 	require.Greater(t, r.Sliders[0].High, 400.0, "unless the value has gone outside it")
+	r = traced(t, "", CurveRequest{Calculator: "freeze", Base: json.RawMessage(base), Vary: "thickness", From: "10 mm", To: "60 mm", Cases: one(strings.Replace(base, "20 mm", "70 mm", 1))})
+	require.Equal(t, 10.0, r.X.Low)
+	require.Greater(t, r.X.High, 70.0, "of a named stretch too")
 }
 
 func TestRanking(t *testing.T) {

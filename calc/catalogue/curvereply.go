@@ -30,10 +30,13 @@ type (
 		Effect *float64 `json:"effect,omitempty"`
 	}
 	axis struct {
-		Label string  `json:"label"`
-		Unit  string  `json:"unit"`
-		Low   float64 `json:"low,omitempty"`
-		High  float64 `json:"high,omitempty"`
+		Label string `json:"label"`
+		Unit  string `json:"unit"`
+	}
+	bounded struct {
+		axis
+		Low  float64 `json:"low"`
+		High float64 `json:"high"`
 	}
 	spanned struct {
 		From       float64 `json:"from"`
@@ -133,7 +136,7 @@ func (s *sheet) sliders(c opened) []slider {
 // writeCurves draws every case over the same stretch and in the same units.
 func (s *sheet) writeCurves(w *reply.Writer) {
 	r := s.reach[s.vary]
-	x, y := axis{Unit: r.Unit, Low: tidy(r.Low), High: tidy(r.High)}, axis{}
+	x, y := bounded{axis{Unit: r.Unit}, tidy(r.Low), tidy(r.High)}, axis{}
 	traced := make([][]curve.Sample, len(s.cases))
 	var kind, of *quantity.Kind
 	largest := 0.0

@@ -66,35 +66,49 @@ func known(seen []working.Finding, f working.Finding) bool {
 // between the last setting inside and the first outside.
 func stretches(samples []Sample, near float64, is func(Sample) (Span, bool)) []Span {
 	var out []Span
-	var nearest float64
-	open := false
-	for i, s := range samples {
-		span, holds := is(s)
-		if !holds {
-			open = false
-			continue
+	first := -1
+	for i := 0; i <= len(samples); i++ {
+		holds := false
+		if i < len(samples) {
+			_, holds = is(samples[i])
 		}
-		from, to := s.X, s.X
-		if i > 0 {
-			from = (samples[i-1].X + s.X) / 2
-		}
-		if i < len(samples)-1 {
-			to = (s.X + samples[i+1].X) / 2
-		}
-		away := math.Abs(s.X - near)
 		switch {
-		case !open:
-			span.From, span.To = from, to
-			out, nearest, open = append(out, span), away, true
-		case away < nearest:
-			span.From, span.To = out[len(out)-1].From, to
-			out[len(out)-1], nearest = span, away
-		default:
-			out[len(out)-1].To = to
+		case holds && first < 0:
+			first = i
+		case !holds && first >= 0:
+			out = append(out, stretch(samples, first, i, near, is))
+			first = -1
 		}
 	}
 	if len(out) == 1 && out[0].From == samples[0].X && out[0].To == samples[len(samples)-1].X {
 		out[0].Throughout = true
 	}
 	return out
+}
+
+// stretch is the one of the samples from first to before end. Its sentence is
+// that of the setting nearest to near that lies a little inside: at the very
+// edge what is too much and what is allowed read the same.
+func stretch(samples []Sample, first, end int, near float64, is func(Sample) (Span, bool)) Span {
+	from, to := samples[first].X, samples[end-1].X
+	if first > 0 {
+		from = (samples[first-1].X + from) / 2
+	}
+	if end < len(samples) {
+		to = (to + samples[end].X) / 2
+	}
+	inside := math.Min((to-from)/4, (samples[len(samples)-1].X-samples[0].X)/50)
+	best, least := samples[first], math.Inf(1)
+	for _, s := range samples[first:end] {
+		away := math.Abs(s.X - near)
+		if first > 0 && s.X-from < inside || end < len(samples) && to-s.X < inside {
+			away += 1e6 * (to - from) // only where there is no other
+		}
+		if away < least {
+			best, least = s, away
+		}
+	}
+	span, _ := is(best)
+	span.From, span.To = from, to
+	return span
 }

@@ -4,17 +4,18 @@ import { Element } from "../shared/element.js";
 import { plainBar } from "../features/bar/bar.js";
 import { title } from "./save.js";
 import { to } from "./route.js";
+import "../features/class/class.js";
 import "../features/evidence/evidence.js";
 import "../features/plan/plan.js";
 import "../features/print/rule.js";
 import "../features/settings/settings.js";
 import "../features/start/start.js";
 
-/** Data: {state, examples, readEvidence}. */
+/** Data: {state, examples, readEvidence, room (what the class needs)}. */
 export class App extends Element {
   #view = "";
 
-  view({ state, examples, readEvidence }) {
+  view({ state, examples, readEvidence, room }) {
     const { route, open, calculators } = state;
     const notices = this.notices(state);
     const view =
@@ -24,6 +25,8 @@ export class App extends Element {
           ? h("pw-evidence", { key: "sources", ".data": { state, readEvidence } })
           : route.view === "rule"
             ? h("pw-rule", { key: "rule", ".data": { state } })
+          : route.view === "class"
+            ? h("pw-class", { key: "class", ".data": { state, lesson: route.lesson, room } })
           : route.view === "plan" && open?.id === route.plan && calculators
             ? h("pw-plan", { key: "plan", ".data": { state } })
             : route.view === "plan"
@@ -51,8 +54,8 @@ export class App extends Element {
   // heading; its title is in the window's bar.
   drawn() {
     const { route, open } = this.data.state;
-    document.title = route.view === "plan" && open ? `${title(open.doc)} · Pourwright` : route.view === "settings" ? "Settings · Pourwright" : route.view === "sources" ? "Sources · Pourwright" : route.view === "rule" ? "Contraction rule · Pourwright" : "Pourwright";
-    const view = route.view + (route.plan ?? "");
+    document.title = route.view === "plan" && open ? `${title(open.doc)} · Pourwright` : route.view === "settings" ? "Settings · Pourwright" : route.view === "sources" ? "Sources · Pourwright" : route.view === "rule" ? "Contraction rule · Pourwright" : route.view === "class" ? "Class · Pourwright" : "Pourwright";
+    const view = route.view + (route.plan ?? "") + (route.lesson ?? "");
     if (view === this.#view) return;
     const first = this.#view === "";
     this.#view = view;

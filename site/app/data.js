@@ -6,6 +6,9 @@ import { readAside } from "./engine-source.js";
 
 export const examples = POURWRIGHT_EXAMPLES;
 
+/** The class: {demonstrations, openings (by calculator)}, see testdata/demonstrations and testdata/openings.json. */
+export const lessons = POURWRIGHT_LESSONS;
+
 /** The checks: [{topic, source, known, expected, within, got, agrees, note}]. */
 export const readEvidence = () => readAside("proofs");
 

@@ -4,7 +4,7 @@
 import { ruleQuestion, ruleWanted } from "../features/print/choice.js";
 import { get, put, quantities, strays, understood } from "../shared/document.js";
 import "./app.js";
-import { examples, readCalculators, readEvidence } from "./data.js";
+import { examples, lessons, readCalculators, readEvidence } from "./data.js";
 import { Engine } from "./engine.js";
 import { keepOffline } from "./engine-source.js";
 import { newest, readFile, saveFile } from "./files.js";
@@ -122,6 +122,7 @@ async function openPlan(id) {
   const doc = await settle(record.doc, record.units);
   if (!doc) return; // the engine did not start, and says so
   dispatch({ type: "open", id, doc, strange: understood(doc, planFields()).strange });
+  bring(id);
 }
 
 const planFields = () => store.state.calculators.find((c) => c.name === "plan").fields;
@@ -142,6 +143,29 @@ async function settle(doc, units) {
   return out;
 }
 
+// What the class needs: it asks the engine by itself, and gives a plan what was
+// moved only when that is asked for; what was moved can then be taken back.
+let brought = null; // the entries to make once the plan is open
+const room = {
+  lessons,
+  examples,
+  ask: (name, options, input, lane) => engine.call(name, options, input, lane),
+  readPlan: async (id) => {
+    await keeperOpen;
+    const record = await keeper.get(id);
+    return record && settle(record.doc, record.units);
+  },
+  take: (id, station, texts) => {
+    brought = { id, texts };
+    location.hash = to.sheet(id, station);
+  },
+};
+
+function bring(id) {
+  if (brought?.id === id) for (const [path, value] of Object.entries(brought.texts)) dispatch({ type: "edit", path, value, done: true });
+  brought = null;
+}
+
 const refresh = async () => dispatch({ type: "plans", plans: await keeper.list() });
 
 async function sketch() {
@@ -158,7 +182,7 @@ let timer = 0;
 function follow(state) {
   const before = was;
   was = state;
-  app.data = { state, examples, readEvidence };
+  app.data = { state, examples, readEvidence, room };
   if (state.prefs !== before.prefs) {
     keepPrefs(state.prefs);
     wear(state.prefs.theme);
@@ -297,7 +321,7 @@ document.addEventListener("visibilitychange", () => document.visibilityState ===
 wear(store.state.prefs.theme);
 store.subscribe(follow);
 document.body.append(app);
-app.data = { state: store.state, examples, readEvidence };
+app.data = { state: store.state, examples, readEvidence, room };
 const keeperOpen = keeper.open();
 go();
 

@@ -1,5 +1,7 @@
 package browser
 
+import "strings"
+
 // view is a state of the page that a user can bring about, with an example open.
 type view struct {
 	name string
@@ -22,6 +24,8 @@ func (tab *browserTab) views() []view {
 		{"settings", at("#/settings")},
 		{"sources", at("#/sources")},
 		{"no such plan", at("#/plan/none")},
+		{"class", at("#/class")},
+		{"class none", at("#/class/none")},
 		{"plan", at(plan)},
 		{"handling", at(plan + "/handling")},
 		{"print", at(plan + "/print")},
@@ -66,6 +70,19 @@ func (tab *browserTab) states() []view {
 			tab.until(`document.querySelector("[aria-invalid]")`)
 		}},
 		{"plan with bad values", func(tab *browserTab) { tab.view(plan) }},
+		{"in class", func(tab *browserTab) { tab.lesson("pour") }},
+		{"in class from a plan", func(tab *browserTab) { tab.lesson(strings.TrimPrefix(plan, "#/") + "/gating") }},
+		{"demonstration told", func(tab *browserTab) {
+			tab.lesson("show/1-twice-as-thick")
+			tab.click("[data-action=tell]")
+			tab.rests()
+		}},
+		{"chart read", func(tab *browserTab) {
+			tab.view(plan + "/sheet/ladleheat")
+			tab.click("pw-chart [role=slider]")
+			tab.click("pw-chart .chart-foot summary")
+			tab.quiet()
+		}},
 		{"asked to delete", func(tab *browserTab) {
 			tab.view("#/")
 			tab.click("[data-action=delete-plan]")

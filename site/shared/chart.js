@@ -8,8 +8,7 @@ import { figure, named, number } from "./scale.js";
 
 /**
  * Data: {curves: [{label, xLabel, xUnit, yLabel, yUnit, points or runs, bands?}],
- * and where wanted name, spans, marks, reach and high, as plot.js has them, and
- * letters (px) to draw with}.
+ * and where wanted name, spans, marks, reach, rise and flat, as plot.js has them}.
  */
 export class Chart extends Element {
   #wide = 0;
@@ -27,10 +26,10 @@ export class Chart extends Element {
   }
 
   view(data) {
-    const { curves, spans, marks, reach, high } = data;
+    const { curves, spans, marks, reach, rise, flat } = data;
     if (!this.#wide || pointsOf(curves).length < 2) return [];
     const bands = curves.flatMap((c) => c.bands ?? []);
-    const box = layout({ curves, bands, reach, wide: this.#wide, em: this.#em, high });
+    const box = layout({ curves, bands, reach, rise, flat, wide: this.#wide, em: this.#em });
     const stops = stopsOf(curves);
     const at = this.#at === undefined ? undefined : Math.min(this.#at, stops.length - 1);
     const name = data.name ?? (curves.length > 1 ? curves[0].yLabel : curves[0].label);
@@ -41,8 +40,12 @@ export class Chart extends Element {
       h("div", { class: "chart-field" }, plot(box, { curves, bands, spans, marks, at: at === undefined ? undefined : stops[at], label: sentence(name, curves, bands, spans ?? []) }), this.cursor(box, curves, stops, at, name)),
       bands.length > 0 && h("p", { key: "bands", class: "chart-strokes" }, "Shaded: " + bands.map((b) => bandSaid(b, curves[0])).join("; ")),
       curves.length > 1 && h("p", { key: "strokes", class: "chart-strokes" }, curves.map((c, i) => `${c.label}: ${strokes[i % strokes.length]}`).join("; ")),
-      h("p", { key: "read", class: "chart-read", "aria-hidden": "true" }, at === undefined ? "" : this.reading(curves, stops[at])),
-      h("details", { key: "table", class: "fold", ".open": this.#table, ontoggle: (e) => e.currentTarget.open !== this.#table && ((this.#table = e.currentTarget.open), this.draw()) }, h("summary", null, "Figures"), this.#table && table(curves)),
+      h(
+        "div",
+        { key: "foot", class: "chart-foot" },
+        h("p", { class: "chart-read", "aria-hidden": "true" }, at === undefined ? "" : this.reading(curves, stops[at])),
+        h("details", { class: "fold", ".open": this.#table, ontoggle: (e) => e.currentTarget.open !== this.#table && ((this.#table = e.currentTarget.open), this.draw()) }, h("summary", null, "Figures"), this.#table && table(curves)),
+      ),
     );
   }
 

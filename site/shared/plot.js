@@ -16,16 +16,18 @@ export const pointsOf = (curves) => curves.flatMap((c) => runsOf(c).flat());
 
 /**
  * The geometry of a plot wide px across with letters of em px. reach fixes the
- * ends of the x axis; bands are along either axis.
+ * ends of the x axis, rise are values to keep on the y axis, flat is the height
+ * over the width; bands are along either axis.
  */
-export function layout({ curves, bands = [], reach, wide, em, high }) {
-  const tall = high ?? Math.min(lowest * wide, tallest * em) + 3.2 * em;
+export function layout({ curves, bands = [], reach, rise = [], flat = lowest, wide, em }) {
+  const tall = Math.min(flat * wide, tallest * em) + 3.2 * em;
   const room = { left: 3.6 * em, right: 0.9 * em, top: 1.9 * em, bottom: 2.9 * em };
   const all = pointsOf(curves);
   const edges = (upright) => bands.filter((b) => b.upright === upright).flatMap((b) => [b.low, b.high]);
   const roomy = Math.min(6, (wide - room.left) / (4.6 * em));
   const x = axis(reach ?? all.map((p) => p[0]), room.left, wide - room.right, { bands: reach ? [] : edges(false), roomy, exact: Boolean(reach) });
-  const y = axis(all.map((p) => p[1]), tall - room.bottom, room.top, { bands: edges(true), roomy: Math.min(6, tall / (2.4 * em)) });
+  const air = 0.06 * (Math.max(...rise) - Math.min(...rise)); // over the letters of the marks
+  const y = axis([...all.map((p) => p[1]), ...(rise.length > 0 ? [Math.max(...rise) + air] : [])], tall - room.bottom, room.top, { bands: edges(true), roomy: Math.min(6, tall / (2.4 * em)) });
   return { wide, tall, em, room, x, y, left: room.left, right: wide - room.right, top: room.top, bottom: tall - room.bottom };
 }
 

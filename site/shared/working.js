@@ -54,7 +54,7 @@ export class Working extends Element {
 }
 
 /** The step that gave a symbol its value before step n: the same list item's, or the calculator's own. */
-function before(steps, n, symbol) {
+export function before(steps, n, symbol) {
   const part = steps[n].part ?? "";
   for (let i = n - 1; i >= 0; i--) {
     const from = steps[i].part ?? "";

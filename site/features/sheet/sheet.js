@@ -49,6 +49,7 @@ export class Sheet extends Element {
           ? h("pw-answers", { key: "answers", ".data": { answers, ruling: rulingOf(field.key, answers), steps: station.steps, spans, open: answer, station: field.key } })
           : h("p", { class: "quiet" }, none(station)),
       ),
+      answers && h("p", { key: "class", class: "sheet-apart" }, h("a", { class: "button", href: to.lesson(`plan/${plan}/${whole.key}`), "data-action": "show-in-class" }, "Show in class")),
       notes.length > 0 && h("section", { key: "notes", class: "sheet-part", "aria-labelledby": idOf(field.key, "-notes") }, h("h3", { id: idOf(field.key, "-notes") }, "Notes"), notes.map((f) => finding(f))),
     ];
   }
