@@ -4,6 +4,7 @@
 //	#/settings, #/sources
 //	#/plan/ID                       the mould
 //	#/plan/ID/handling, …/print     safe handling, pour sheet
+//	#/plan/ID/furnace               the pour as it runs
 //	#/plan/ID/sheet/STATION/ANSWER  a sheet, with one answer's working open
 //	#/plan/ID/field/PATH            a sheet, brought to one field
 
@@ -11,7 +12,7 @@ export function read(hash) {
   const [view, plan, page, station, answer] = hash.replace(/^#?\/?/, "").split("/").map(decodeURIComponent);
   if (view === "settings" || view === "sources") return { view };
   if (view !== "plan" || !plan) return { view: "start" };
-  if (page === "handling" || page === "print") return { view: "plan", plan, page };
+  if (page === "handling" || page === "print" || page === "furnace") return { view: "plan", plan, page };
   if (page === "sheet" && station) return { view: "plan", plan, page: "mould", station, answer };
   if (page === "field" && station) return { view: "plan", plan, page: "mould", station: station.split(".")[0], field: station };
   return { view: "plan", plan, page: "mould" };

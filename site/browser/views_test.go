@@ -25,6 +25,7 @@ func (tab *browserTab) views() []view {
 		{"plan", at(plan)},
 		{"handling", at(plan + "/handling")},
 		{"print", at(plan + "/print")},
+		{"furnace", at(plan + "/furnace")},
 	}
 	tab.view(plan)
 	for _, station := range tab.stations() {
