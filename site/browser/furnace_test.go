@@ -626,6 +626,10 @@ func TestTroubleIsOneTapAway(t *testing.T) {
 	t.Parallel()
 	tab := open(t).tab(t)
 	tab.pouringAt()
+	tab.press("[data-action=trouble]")
+	tab.stage("trouble")
+	require.Contains(t, tab.texts("[data-in-doubt]")[0], "call STOP")
+	tab.press("[data-action=back]")
 	for _, c := range side(t, tab.keptPlan())["trouble"].([]any) {
 		leaf := func(key string) string { return c.(map[string]any)[key].(map[string]any)["text"].(string) }
 		tab.press("[data-action=trouble]")
@@ -717,6 +721,26 @@ func TestFurnaceSideOfABarePlan(t *testing.T) {
 	require.ElementsMatch(t, []string{"ladleheat", "ladleheat", "pour", "ladle"}, js[[]string](tab, `[...document.querySelectorAll("[data-wanted]")].map((a) => a.dataset.wanted)`))
 	tab.press("[data-wanted=ladle]")
 	tab.until(`document.querySelector("[data-sheet=ladle]")`)
+}
+
+// A record with an entry that cannot be used says so; the pour goes on by its
+// times, and can be stopped.
+func TestFaultyRecordStopsNothing(t *testing.T) {
+	t.Parallel()
+	tab := open(t).tab(t)
+	plan := answered(t, examples(t)[bracket])
+	clock := time.Now().UTC().Format(time.RFC3339)
+	plan["record"] = map[string]any{"events": []any{
+		map[string]any{"what": "tapped", "at": "0 s", "clock": clock},
+		map[string]any{"what": "reading", "at": "soon", "temperature": "740 °C"},
+		map[string]any{"what": "start", "at": "5 s", "mould": "1", "name": "Bracket", "clock": clock},
+	}}
+	tab.atFurnace(plan)
+	tab.stage("pour")
+	require.Contains(t, tab.texts("[data-warning=fault]")[0], "soon")
+	tab.press("[data-action=stop]")
+	tab.until(`document.querySelector("[data-action=start], [data-action=close]")`)
+	require.Equal(t, "stop Bracket", tab.record()[3])
 }
 
 // The whole by keys: from a hold point to the record.

@@ -143,7 +143,7 @@ export class Furnace extends Element {
   /** The moulds as the engine has them, with what was tapped since it answered. */
   moulds() {
     const leaf = (v) => (v && !v.unknown ? v.si : undefined);
-    return (this.data.state.furnace?.answers?.moulds ?? []).map((m) => {
+    return (this.data.state.furnace?.answers?.moulds ?? this.unanswered()).map((m) => {
       const number = m.number.value;
       const own = this.standing.filter((e) => Number(e.mould) === number && (e.what === "start" || e.what === "stop"));
       const begun = own.find((e) => e.what === "start");
@@ -164,6 +164,15 @@ export class Furnace extends Element {
         longest: leaf(m.longest),
       };
     });
+  }
+
+  /** The moulds that the record names, for want of an answer; at least one. */
+  unanswered() {
+    const names = new Map(this.standing.filter((e) => e.mould).map((e) => [Number(e.mould), e.name]));
+    if (names.size === 0) names.set(1, "the mould");
+    const none = { unknown: true, text: "" };
+    const curve = { points: [] };
+    return [...names].map(([number, name]) => ({ number: { value: number }, name: { text: name ?? `mould ${number}` }, cold: { value: false }, low: none, high: none, target: none, took: none, hot: none, at_end: none, begun: none, ended: none, beat: none, judged: none, tilt: curve, beats: curve }));
   }
 
   stage() {

@@ -33,7 +33,7 @@ export function reading(f, { state, now, pouring }) {
 
 export function cards(f, { state, pouring }) {
   const list = state.furnace?.answers?.trouble ?? [];
-  return [head("What goes wrong?"), h("div", { key: "list", class: "furnace-list furnace-two" }, list.map((c) => h("button", { type: "button", class: "far far-words", "data-card-way": c.code.text, onclick: f.once(() => f.open("card", c.code.text)) }, c.title.text))), back(f), running(f, pouring)];
+  return [head("What goes wrong?"), h("p", { key: "doubt", class: "furnace-more", "data-in-doubt": true }, state.furnace?.answers?.in_doubt.text ?? ""), h("div", { key: "list", class: "furnace-list furnace-two" }, list.map((c) => h("button", { type: "button", class: "far far-words", "data-card-way": c.code.text, onclick: f.once(() => f.open("card", c.code.text)) }, c.title.text))), back(f), running(f, pouring)];
 }
 
 export function card(f, { state, moulds, pouring }) {

@@ -23,7 +23,7 @@ export function pour(f, { state, now, moulds, pouring }) {
     pouring ? time(pouring, now) : metal(f, furnace, now),
     pouring ? tilt(pouring, now, furnace) : windows(f, moulds, next, now),
     h("p", { key: "do", class: "furnace-do", "data-do": step(furnace, now)?.level.text }, step(furnace, now)?.do.text ?? ""),
-    act(f, next, pouring),
+    furnace || pouring ? act(f, next, pouring) : h("p", { key: "wait", class: "furnace-point" }, "Working it out"),
     foot(f, pouring),
   ];
 }
