@@ -82,7 +82,7 @@ func (r *run) tended(s *Station) []tending.Mould {
 			r.band(&out[own])
 		}
 	} else {
-		m := tending.Mould{Name: "The mould"}
+		m := tending.Mould{Name: "the mould"}
 		switch {
 		case r.got.hasHeat:
 			m.Low, m.High = quantity.Some(r.got.heat.Low), quantity.Some(r.got.heat.High)

@@ -69,18 +69,18 @@ func (j *job) judgePour(m Poured) {
 		}
 	}
 	if goes > 1 {
-		find("poured-in-goes", working.Say("%v was poured in %v goes.", m.Name, goes), working.Say("Look for cold shuts where the stream broke."))
+		find("poured-in-goes", working.Say("%v was poured in %v goes.", working.Capital(m.Name), goes), working.Say("Look for cold shuts where the stream broke."))
 	}
 	switch m.Fits {
 	case early:
-		find("poured-early", working.Say("%v was full in %v, %v.", m.Name, m.Took.V, m.Judged), working.Say("Look for sand washed in, and for entrained oxide or gas."))
+		find("poured-early", working.Say("%v was full in %v, %v.", working.Capital(m.Name), m.Took.V, m.Judged), working.Say("Look for sand washed in, and for entrained oxide or gas."))
 	case late:
-		find("poured-late", working.Say("%v took %v, %v.", m.Name, m.Took.V, m.Judged), working.Say("Look for laps and misruns in the thin walls."))
+		find("poured-late", working.Say("%v took %v, %v.", working.Capital(m.Name), m.Took.V, m.Judged), working.Say("Look for laps and misruns in the thin walls."))
 	}
 	if m.Hot.Known() && m.High.Known() && m.Hot.V > m.High.V+1 {
-		find("poured-hot", working.Say("%v was begun at %v, over its hottest of %v.", m.Name, m.Hot.V, m.High.V), working.Say("Look for penetration, shrinkage and coarse grain; next time let it stand."))
+		find("poured-hot", working.Say("%v was begun at %v, over its hottest of %v.", working.Capital(m.Name), m.Hot.V, m.High.V), working.Say("Look for penetration, shrinkage and coarse grain; next time let it stand."))
 	}
 	if m.AtEnd.Known() && m.Low.Known() && m.AtEnd.V < m.Low.V-1 {
-		find("poured-cold", working.Say("%v was full at %v, under its coldest of %v.", m.Name, m.AtEnd.V, m.Low.V), working.Say("Look for misruns and laps; next time tap hotter or begin sooner."))
+		find("poured-cold", working.Say("%v was full at %v, under its coldest of %v.", working.Capital(m.Name), m.AtEnd.V, m.Low.V), working.Say("Look for misruns and laps; next time tap hotter or begin sooner."))
 	}
 }

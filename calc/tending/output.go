@@ -38,6 +38,7 @@ type Output struct {
 	// tapping.
 	Course  working.Series `json:"course"`
 	Trouble []Card         `json:"trouble"`
+	InDoubt string         `json:"in_doubt" label:"In doubt"`
 }
 
 // Poured is one mould: its window, and how it was poured.

@@ -38,7 +38,7 @@ func Tend(in Input, p *working.Paper) (Output, error) {
 		return Output{}, err
 	}
 	j := &job{in: in, p: p, open: -1}
-	j.out = Output{Moulds: []Poured{}, Next: []Step{}, Wanted: []Wanted{}, Trouble: cards(), Tap: in.Tap}
+	j.out = Output{Moulds: []Poured{}, Next: []Step{}, Wanted: []Wanted{}, Trouble: cards(), InDoubt: inDoubt, Tap: in.Tap}
 	j.read()
 	j.settle()
 	j.moulds()

@@ -4,6 +4,8 @@ import "pourwright/calc/source"
 
 const local = "The person in charge and your local code go before this card."
 
+const inDoubt = "In doubt: call STOP, bring the ladle upright, set it down on dry sand."
+
 // cards say what to do when something goes wrong, the commonest first. They
 // remind; they cannot see the shop.
 func cards() []Card {

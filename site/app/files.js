@@ -2,11 +2,13 @@
 import { title } from "./save.js";
 
 /** Hands a plan to the user as a file. */
-export function saveFile(doc) {
-  const url = URL.createObjectURL(new Blob([JSON.stringify({ format: 1, ...doc }, null, 2) + "\n"], { type: "application/json" }));
+export const saveFile = (doc) => hand(JSON.stringify({ format: 1, ...doc }, null, 2) + "\n", "application/json", fileName(title(doc)));
+
+function hand(text, type, name) {
+  const url = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement("a");
   link.href = url;
-  link.download = fileName(title(doc));
+  link.download = name;
   document.body.append(link);
   link.click();
   link.remove();
@@ -14,6 +16,13 @@ export function saveFile(doc) {
 }
 
 const fileName = (title) => (title.toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, "-").replaceAll(/^-+|-+$/g, "").slice(0, 60) || "plan") + ".pour.json";
+
+/** Hands the record of a plan's pour to the user as a table, for a spreadsheet. */
+export function saveRecord(doc) {
+  const rows = (doc.record?.events ?? []).map((e) => [e.clock, e.at, e.what, e.mould, e.name, e.temperature, e.note, e.struck ? "struck out" : ""]);
+  const line = (cells) => cells.map((c) => `"${String(c ?? "").replaceAll('"', '""')}"`).join(",");
+  hand([["time of day", "since tapping", "what", "mould", "name", "temperature", "note", "struck"], ...rows].map(line).join("\r\n") + "\r\n", "text/csv", fileName(title(doc)).replace(/\.pour\.json$/, ".record.csv"));
+}
 
 /** Reads a plan file; throws an Error whose message can be shown. */
 export async function readFile(file) {

@@ -7,7 +7,7 @@ import "./app.js";
 import { examples, lessons, readCalculators, readEvidence } from "./data.js";
 import { Engine } from "./engine.js";
 import { keepOffline } from "./engine-source.js";
-import { newest, readFile, saveFile } from "./files.js";
+import { newest, readFile, saveFile, saveRecord } from "./files.js";
 import { keepPrefs, keepPrint, readPrefs, readPrint, themeOf } from "./prefs.js";
 import { read, to } from "./route.js";
 import { copyTitle, Keeper, newId, title } from "./save.js";
@@ -58,6 +58,18 @@ const wants = {
     const reply = text.trim() && field.sort === "quantity" ? await engine.call("read", { units }, { kind: field.kind, unit: field.unit, text }) : null;
     if (reply?.ok && get(store.state.print, path) === text) dispatch({ type: "rule-edit", path, value: reply.keep });
   },
+  record: (detail) => {
+    dispatch(detail);
+    queueMicrotask(() => keeper.flush()); // after it was handed to the keeper: it must outlive even this moment
+  },
+  "save-record": () => saveRecord(store.state.open.doc),
+  "pour-again": async () => {
+    const { record: _, ...doc } = store.state.open.doc;
+    const { answers: __, ...handling } = doc.handling ?? {};
+    const id = newId();
+    await keeper.put(id, { ...doc, title: copyTitle(title(doc)), ...(doc.handling && { handling }) }, store.state.prefs.units);
+    location.hash = to.plan(id, "furnace");
+  },
   undo: () => dispatch({ type: "undo" }),
   redo: () => dispatch({ type: "redo" }),
   dismiss: ({ id }) => dispatch({ type: "dismiss", id }),
@@ -90,7 +102,7 @@ const wants = {
   "save-again": () => keep(store.state),
   "engine-again": () => {
     engine.again();
-    asked = null;
+    asked = followed = null;
     return store.state.open ? follow(store.state) : go();
   },
   "take-update": async () => {
@@ -189,9 +201,12 @@ function follow(state) {
     if (state.prefs.units !== before.prefs.units) knowCalculators();
   }
   if (state.open && state.open.id === before.open?.id && state.open.doc !== before.open.doc) keep(state);
-  if (state.open && state.calculators) calculate(state);
   if (state.print !== before.print) keepPrint(state.print);
   if (ruleWanted(state) && state.calculators) setRule(state);
+  if (state.open && state.calculators) {
+    calculate(state);
+    if (state.route.page === "furnace") followPour(state);
+  }
 }
 
 const keep = ({ open, prefs }) => open && keeper.put(open.id, open.doc, prefs.units);
@@ -227,6 +242,18 @@ async function setRule(state) {
   ruled = question;
   const reply = await engine.call("rule", { units: state.prefs.units, working: true }, input, "rule");
   if (reply && question === ruled) dispatch({ type: "rule", question, reply });
+}
+
+// Asks, at the furnace, how the pour stands: after every entry of its record
+// and every change of the plan.
+let followed = null;
+
+async function followPour({ open, prefs }) {
+  const question = [open.id, open.rev, prefs.units].join();
+  if (followed?.question === question && followed.record === open.doc.record) return;
+  const mine = (followed = { question, record: open.doc.record });
+  const reply = await engine.call("furnace", { units: prefs.units }, understood(open.doc, planFields()).known, "furnace");
+  if (reply && followed === mine && store.state.open?.id === open.id) dispatch({ type: "furnace", reply });
 }
 
 // Asks how far the answers may stray, once they are in. A spread works the plan
@@ -288,13 +315,13 @@ async function go() {
   dispatch({ type: "route", route });
   if (route.view !== "plan") {
     if (store.state.open) dispatch({ type: "close" });
-    asked = null;
+    asked = followed = null;
     await keeperOpen;
     await refresh();
     if (route.view === "start" && !store.state.sketch) await sketch();
   } else if (store.state.open?.id !== route.plan) {
     if (store.state.open) dispatch({ type: "close" });
-    asked = null;
+    asked = followed = null;
     await keeperOpen;
     await openPlan(route.plan);
   } else {

@@ -9,6 +9,7 @@
 //	#/class/plan/ID/STATION         a station of a plan in class
 //	#/plan/ID                       the mould
 //	#/plan/ID/handling, …/print     safe handling, the sheets for paper
+//	#/plan/ID/furnace               the pour as it runs
 //	#/plan/ID/sheet/STATION/ANSWER  a sheet, with one answer's working open
 //	#/plan/ID/field/PATH            a sheet, brought to one field
 
@@ -17,7 +18,7 @@ export function read(hash) {
   if (view === "settings" || view === "sources" || view === "rule") return { view };
   if (view === "class") return { view, lesson: [plan, page, station].filter(Boolean).join("/") };
   if (view !== "plan" || !plan) return { view: "start" };
-  if (page === "handling" || page === "print") return { view: "plan", plan, page };
+  if (page === "handling" || page === "print" || page === "furnace") return { view: "plan", plan, page };
   if (page === "sheet" && station) return { view: "plan", plan, page: "mould", station, answer };
   if (page === "field" && station) return { view: "plan", plan, page: "mould", station: station.split(".")[0], field: station };
   return { view: "plan", plan, page: "mould" };

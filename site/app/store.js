@@ -15,6 +15,7 @@ export const initial = {
   plans: null, // the saved plans, newest first; null while they are being read
   open: null, // the plan in hand, see "open"
   reply: null, // the engine's answer to it, never of an older units or plan
+  furnace: null, // the engine's answer to the furnace side, the last that was good
   spread: null, // how far the answers stray: {question, reply}, see spreadQuestion
   broken: "", // the engine's third reply: our own bug
   working: false, // whether the steps are wanted
@@ -43,14 +44,15 @@ const reducers = {
   engine: (s, { state }) => ({ ...s, engine: state }),
   sketch: (s, { drawing }) => ({ ...s, sketch: drawing }),
   plans: (s, { plans }) => ({ ...s, plans }),
-  open: (s, { id, doc, strange }) => ({ ...s, open: { id, doc, strange, past: [], future: [], typing: null, rev: 0 }, reply: null, spread: null, broken: "" }),
   print: (s, { print }) => ({ ...s, print: { ...s.print, ...print } }),
   "rule-edit": (s, { path, value }) => ({ ...s, print: put(s.print, path, value === "" ? undefined : value) }),
   rule: (s, { question, reply }) => ({ ...s, rule: { question, reply } }),
+  open: (s, { id, doc, strange }) => ({ ...s, open: { id, doc, strange, past: [], future: [], typing: null, rev: 0 }, reply: null, furnace: null, spread: null, broken: "" }),
   missing: (s, { id }) => ({ ...s, missing: id }),
-  close: (s) => ({ ...s, open: null, reply: null, spread: null, broken: "", working: false }),
+  close: (s) => ({ ...s, open: null, reply: null, furnace: null, spread: null, broken: "", working: false }),
   renamed: (s, { from, id }) => (s.open?.id === from ? { ...s, open: { ...s.open, id } } : s),
   reply: (s, { reply }) => (reply.broken ? { ...s, broken: reply.broken } : { ...s, reply, broken: "" }),
+  furnace: (s, { reply }) => (reply.ok ? { ...s, furnace: reply.furnace } : { ...s, broken: reply.broken ?? s.broken }),
   spread: (s, { spread }) => ({ ...s, spread }),
   working: (s) => ({ ...s, working: true }),
   reading: (s, { readings }) => ({ ...s, readings: { ...s.readings, ...readings } }),
@@ -91,6 +93,14 @@ const reducers = {
     return changed(s, doc, { push: s.open.typing !== typing, typing: done ? null : typing });
   },
 
+  // What happened at the pour. It changes no answer of the plan, and is not
+  // taken back: an entry made by mistake is struck out and stays to be read.
+  record: (s, { event, strike }) => {
+    const events = s.open.doc.record?.events ?? [];
+    const next = event ? [...events, event] : events.with(strike, { ...events[strike], struck: true });
+    return { ...s, open: { ...s.open, doc: put(s.open.doc, "record.events", next) } };
+  },
+
   undo: (s) => {
     const { past, future, doc } = s.open;
     if (past.length === 0) return s;
@@ -108,7 +118,7 @@ function changed(s, doc, { push, typing }) {
   return { ...s, open: { ...s.open, doc, past, future: [], typing, rev: s.open.rev + 1 } };
 }
 
-const turned = (s, doc, past, future) => ({ ...s, open: { ...s.open, doc, past, future, typing: null, rev: s.open.rev + 1 } });
+const turned = (s, { record: _, ...doc }, past, future) => ({ ...s, open: { ...s.open, doc: s.open.doc.record ? { ...doc, record: s.open.doc.record } : doc, past, future, typing: null, rev: s.open.rev + 1 } });
 
 function list(s, path, change) {
   const items = get(s.open.doc, path);

@@ -60,7 +60,12 @@ func (tab *browserTab) load(name string, content []byte) {
 func (tab *browserTab) kept() string {
 	tab.t.Helper()
 	tab.until(`document.querySelector("[data-saved=saved]")`)
-	id := tab.planAddress()[len("#/plan/"):]
+	return tab.stored(tab.planAddress()[len("#/plan/"):])
+}
+
+// stored is a plan as it lies in the device's store.
+func (tab *browserTab) stored(id string) string {
+	tab.t.Helper()
 	return js[string](tab, `new Promise((done, failed) => {
 		const opening = indexedDB.open("pourwright");
 		opening.onerror = failed;

@@ -30,6 +30,7 @@ func (tab *browserTab) views() []view {
 		{"handling", at(plan + "/handling")},
 		{"print", at(plan + "/print")},
 		{"rule", at("#/rule")},
+		{"furnace", at(plan + "/furnace")},
 	}
 	tab.view(plan)
 	for _, station := range tab.stations() {

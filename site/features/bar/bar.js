@@ -34,7 +34,7 @@ export const bar = (state) => {
     "header",
     { key: "bar", class: "bar" },
     h("a", { class: "wordmark when-roomy", href: to.start() }, "Pourwright"),
-    h("nav", { class: "bar-views", "aria-label": "Views of the plan" }, link("mould", "Mould"), link("handling", "Safe handling"), link("print", "Print")),
+    h("nav", { class: "bar-views", "aria-label": "Views of the plan" }, link("mould", "Mould"), link("handling", "Safe handling"), link("furnace", "Furnace side"), link("print", "Print")),
     h("p", { class: "bar-saved" + (saving.state === "failed" ? " failed" : ""), role: saving.state === "failed" ? "alert" : undefined, "data-saved": saving.state }, savedWords[saving.state]),
     h("div", { class: "bar-tools" }, undo("when-wide"), h("div", { class: "when-roomy" }, unitSwitch(state)), h("button", { type: "button", class: "button button-quiet", "data-action": "menu", popovertarget: "plan-menu" }, "More")),
     h(

@@ -19,6 +19,7 @@ export class Overview extends Element {
       h("header", { class: "sheet-head" }, h("h2", { class: "sheet-title", tabindex: "-1" }, "The plan")),
       reply && !begun && h("p", { key: "begin", class: "sheet-about" }, "Touch a part of the drawing, or a line of the list, to open its sheet. The metal is a good place to begin: most of the rest follows from it."),
       form(own, doc, "", about),
+      begun && h("p", { key: "furnace" }, h("a", { class: "button", href: to.plan(plan, "furnace") }, pourRuns(doc) ? "The pour is running: back to the furnace" : "To the furnace side")),
       h(
         "section",
         { key: "findings", class: "sheet-part" },
@@ -39,6 +40,12 @@ export class Overview extends Element {
         ),
     ];
   }
+}
+
+/** Whether the ladle was full and the record is not closed. */
+function pourRuns(doc) {
+  const happened = (doc.record?.events ?? []).filter((e) => !e.struck).map((e) => e.what);
+  return happened.includes("tapped") && !happened.includes("closed");
 }
 
 customElements.define("pw-overview", Overview);

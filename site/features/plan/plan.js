@@ -10,6 +10,7 @@ import { to } from "../../app/route.js";
 import { about } from "../sheet/about.js";
 import { bar } from "../bar/bar.js";
 import "../card/card.js";
+import "../furnace/furnace.js";
 import "../handling/handling.js";
 import "../mould/drawing.js";
 import "../mould/parts-list.js";
@@ -28,6 +29,7 @@ export class Plan extends Element {
     const fields = calculators.find((c) => c.name === "plan").fields;
     const known = about(state);
     const page = route.page;
+    if (page === "furnace") return h("main", { key: "furnace", class: "furnace" }, h("pw-furnace", { ".data": { state } }));
     return [
       bar(state),
       reply && h("pw-pour-card", { key: "card", class: "pour-card", role: "region", "aria-label": "Pour card", ".data": { plan: open.id, card: reply.card } }),
