@@ -106,8 +106,9 @@ func Call(name string, options, input []byte) []byte { return new(Desk).Call(nam
 // Besides the calculators it answers "list" (all calculators with their
 // fields), "read" (one typed text, see ReadRequest), "compare" (how two plans
 // differ, see CompareRequest), "curve" (how an answer goes with an input, see
-// CurveRequest) and "station" (one station of a plan as an input to its
-// calculator, see StationRequest).
+// CurveRequest), "station" (one station of a plan as an input to its
+// calculator, see StationRequest), "brief" (plans in a line each, see
+// BriefRequest) and "qr" (a text as a QR code, see CodeRequest).
 func (d *Desk) Call(name string, options, input []byte) []byte {
 	return guarded(func() []byte { return d.call(name, options, input) })
 }
@@ -149,6 +150,12 @@ func (d *Desk) call(name string, options, input []byte) []byte {
 		return w.Bytes()
 	case "compare":
 		compare(w, input)
+		return w.Bytes()
+	case "brief":
+		brief(w, input)
+		return w.Bytes()
+	case "qr":
+		scanCode(w, input)
 		return w.Bytes()
 	}
 	for _, c := range all {

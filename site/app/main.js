@@ -11,6 +11,7 @@ import { newest, readFile, saveFile } from "./files.js";
 import { keepPrefs, keepPrint, readPrefs, readPrint, themeOf } from "./prefs.js";
 import { read, to } from "./route.js";
 import { copyTitle, Keeper, newId, title } from "./save.js";
+import { codeIn, fits, pack, unpack } from "./share.js";
 import { createStore, initial, readingKey, spreadQuestion } from "./store.js";
 
 const pause = 40; // ms that the answers wait for the next stroke
@@ -76,6 +77,21 @@ const wants = {
       notice("file", error.message);
     }
   },
+  "open-link": ({ text }) => {
+    const code = codeIn(text);
+    if (code) location.hash = to.shared(code);
+    else notice("file", "That is no link that carries a plan. Such a link has #/shared/ in it and a long run of letters behind.");
+  },
+  "take-shared": () => store.state.shared?.doc && start(store.state.shared.doc),
+  "copy-link": async () => {
+    try {
+      await navigator.clipboard.writeText(store.state.packed.link);
+      notice("copied", "The link is copied.");
+    } catch {
+      notice("copied", "This browser does not let a page copy. Mark the link and copy it by hand.");
+    }
+  },
+  "send-link": () => navigator.share({ title: title(store.state.open.doc), url: store.state.packed.link }).catch(() => {}), // who calls it off wants no notice
   "copy-plan": async ({ id }) => {
     const record = await keeper.get(id);
     if (!record) return;
@@ -142,7 +158,65 @@ async function settle(doc, units) {
   return out;
 }
 
-const refresh = async () => dispatch({ type: "plans", plans: await keeper.list() });
+async function refresh() {
+  const plans = await keeper.list();
+  dispatch({ type: "plans", plans });
+  const briefs = await inBrief(plans);
+  if (store.state.plans === plans) dispatch({ type: "briefs", briefs: Object.fromEntries(plans.map((p, i) => [p.id, briefs[i]])) });
+}
+
+/** What each plan pours, and how much of it: of [{doc, units}], [{metal, poured}]. */
+async function inBrief(plans) {
+  await calculatorsRead;
+  if (!store.state.calculators || plans.length === 0) return [];
+  const reply = await engine.call("brief", { units: store.state.prefs.units }, { plans: plans.map(({ doc, units }) => ({ units, plan: understood(doc, planFields()).known })) });
+  return reply.plans ?? [];
+}
+
+// Two plans side by side, asked about again when the units change.
+async function compare() {
+  const { a, b } = store.state.route;
+  await keeperOpen;
+  await calculatorsRead;
+  const records = await Promise.all([keeper.get(a), keeper.get(b)]);
+  const { units } = store.state.prefs;
+  let reply = null;
+  if (records.every(Boolean) && store.state.calculators) {
+    const docs = await Promise.all(records.map((r) => settle(r.doc, r.units)));
+    const [first, second] = docs.map((doc) => understood(doc, planFields()).known);
+    reply = await engine.call("compare", { units }, { a: first, b: second });
+  }
+  const { route, prefs } = store.state;
+  if (route.a === a && route.b === b && prefs.units === units) dispatch({ type: "compared", compared: { a, b, plans: records.map((r) => r && { id: r.id, title: title(r.doc) }), reply } });
+}
+
+// The plan in hand as a link and a QR code. A page that was opened as a file
+// has an address that leads nowhere on another device, so its QR code carries
+// the plan alone, to be pasted into another Pourwright.
+let packing = null; // the document that is packed, or being packed
+
+async function packUp() {
+  const { id, doc } = store.state.open;
+  packing = doc;
+  const code = await pack(doc);
+  const link = fits(code) ? location.href.replace(/#.*/, "") + to.shared(code) : null;
+  const carries = location.protocol === "file:" ? to.shared(code) : link;
+  const reply = link && (await engine.call("qr", {}, { text: carries }));
+  if (store.state.open?.id === id && store.state.open.doc === doc) dispatch({ type: "packed", packed: { doc, link, rows: reply?.rows ?? null } });
+}
+
+// The plan that the address carries, to be looked at before it is taken.
+async function unpackShared() {
+  const { code } = store.state.route;
+  const shared = { code };
+  try {
+    shared.doc = await unpack(code);
+    [shared.brief] = await inBrief([{ doc: shared.doc, units: "metric" }]);
+  } catch (error) {
+    shared.wrong = error.message;
+  }
+  if (store.state.route.code === code) dispatch({ type: "shared", shared });
+}
 
 async function sketch() {
   const reply = await engine.call("plan", { units: store.state.prefs.units }, {});
@@ -168,6 +242,15 @@ function follow(state) {
   if (state.open && state.calculators) calculate(state);
   if (state.print !== before.print) keepPrint(state.print);
   if (ruleWanted(state) && state.calculators) setRule(state);
+  if (state.open && state.route.page === "share" && state.open.doc !== packing) packUp();
+  if (state.prefs.units !== before.prefs.units) look(state.route);
+}
+
+// What a view of no one plan shows, as it is opened and in other units.
+function look({ view }) {
+  if (view === "start") refresh();
+  if (view === "compare") compare();
+  if (view === "shared") unpackShared();
 }
 
 const keep = ({ open, prefs }) => open && keeper.put(open.id, open.doc, prefs.units);
@@ -266,7 +349,7 @@ async function go() {
     if (store.state.open) dispatch({ type: "close" });
     asked = null;
     await keeperOpen;
-    await refresh();
+    look(route);
     if (route.view === "start" && !store.state.sketch) await sketch();
   } else if (store.state.open?.id !== route.plan) {
     if (store.state.open) dispatch({ type: "close" });

@@ -12,6 +12,7 @@ export const initial = {
   calculators: null, // the door's list, in prefs.units
   engine: "starting", // ready, failed
   sketch: null, // the drawing of an empty plan, for the start page
+  briefs: {}, // metal and metal to pour of the saved plans, by id
   plans: null, // the saved plans, newest first; null while they are being read
   open: null, // the plan in hand, see "open"
   reply: null, // the engine's answer to it, never of an older units or plan
@@ -19,6 +20,9 @@ export const initial = {
   broken: "", // the engine's third reply: our own bug
   working: false, // whether the steps are wanted
   readings: {}, // how typed texts are read, by readingKey
+  compared: null, // two plans side by side: {a, b, plans, reply}
+  packed: null, // the plan in hand as a link: {doc, link, carries, rows (of its QR code)}
+  shared: null, // the plan that the address carries: {code, doc, wrong, brief}
   saving: { state: "saved" }, // saving, kept (in the smaller store), failed
   print: { sheets: {}, paper: "", rule: {} }, // what goes on paper, see features/print/choice.js
   rule: { question: "", reply: null }, // the contraction rule, see ruleQuestion
@@ -43,6 +47,10 @@ const reducers = {
   engine: (s, { state }) => ({ ...s, engine: state }),
   sketch: (s, { drawing }) => ({ ...s, sketch: drawing }),
   plans: (s, { plans }) => ({ ...s, plans }),
+  briefs: (s, { briefs }) => ({ ...s, briefs }),
+  compared: (s, { compared }) => ({ ...s, compared }),
+  packed: (s, { packed }) => ({ ...s, packed }),
+  shared: (s, { shared }) => ({ ...s, shared }),
   open: (s, { id, doc, strange }) => ({ ...s, open: { id, doc, strange, past: [], future: [], typing: null, rev: 0 }, reply: null, spread: null, broken: "" }),
   print: (s, { print }) => ({ ...s, print: { ...s.print, ...print } }),
   "rule-edit": (s, { path, value }) => ({ ...s, print: put(s.print, path, value === "" ? undefined : value) }),

@@ -14,6 +14,7 @@ import "../handling/handling.js";
 import "../mould/drawing.js";
 import "../mould/parts-list.js";
 import { paperPages } from "../print/room.js";
+import "../share/share.js";
 import "../sheet/sheet.js";
 import "./overview.js";
 
@@ -33,6 +34,7 @@ export class Plan extends Element {
       reply && h("pw-pour-card", { key: "card", class: "pour-card", role: "region", "aria-label": "Pour card", ".data": { plan: open.id, card: reply.card } }),
       page === "handling" && h("main", { key: "handling", class: "page" }, h("pw-handling", { ".data": { state, about: known, fields } })),
       page === "print" && h("main", { key: "print", class: "page" }, h("pw-print-room", { ".data": { state } })),
+      page === "share" && h("main", { key: "share", class: "page" }, h("pw-share", { ".data": { state } })),
       page === "mould" && this.mould(state, fields, known),
       page === "mould" && h("div", { key: "paper", class: "only-print" }, this.printing && paperPages(state)),
     ];
