@@ -167,8 +167,8 @@ async function refresh() {
 
 /** What each plan pours, and how much of it: of [{doc, units}], [{metal, poured}]. */
 async function inBrief(plans) {
-  await calculatorsRead;
-  if (!store.state.calculators || plans.length === 0) return [];
+  await calculatorsKnown;
+  if (plans.length === 0) return [];
   const reply = await engine.call("brief", { units: store.state.prefs.units }, { plans: plans.map(({ doc, units }) => ({ units, plan: understood(doc, planFields()).known })) });
   return reply.plans ?? [];
 }
@@ -177,14 +177,14 @@ async function inBrief(plans) {
 async function compare() {
   const { a, b } = store.state.route;
   await keeperOpen;
-  await calculatorsRead;
+  await calculatorsKnown;
   const records = await Promise.all([keeper.get(a), keeper.get(b)]);
   const { units } = store.state.prefs;
   let reply = null;
-  if (records.every(Boolean) && store.state.calculators) {
+  if (records.every(Boolean)) {
     const docs = await Promise.all(records.map((r) => settle(r.doc, r.units)));
-    const [first, second] = docs.map((doc) => understood(doc, planFields()).known);
-    reply = await engine.call("compare", { units }, { a: first, b: second });
+    const [first, second] = docs.map((doc) => doc && understood(doc, planFields()).known);
+    if (first && second) reply = await engine.call("compare", { units }, { a: first, b: second });
   }
   const { route, prefs } = store.state;
   if (route.a === a && route.b === b && prefs.units === units) dispatch({ type: "compared", compared: { a, b, plans: records.map((r) => r && { id: r.id, title: title(r.doc) }), reply } });
