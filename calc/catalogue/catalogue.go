@@ -86,6 +86,9 @@ type Options struct {
 	Working bool `json:"working"`
 	// Station, of a plan, asks for the steps of that station alone.
 	Station string `json:"station"`
+	// Currency is the sign or code to show amounts of money with, such as € or
+	// SEK; none where it is empty.
+	Currency string `json:"currency"`
 }
 
 // Desk answers the calls of one caller after another. It remembers the last
@@ -110,7 +113,15 @@ func Call(name string, options, input []byte) []byte { return new(Desk).Call(nam
 // calculator, see StationRequest), "brief" (plans in a line each, see
 // BriefRequest) and "qr" (a text as a QR code, see CodeRequest).
 func (d *Desk) Call(name string, options, input []byte) []byte {
-	return guarded(func() []byte { return d.call(name, options, input) })
+	return guarded(func() []byte {
+		var o Options
+		if len(options) > 0 {
+			if err := strictly(options, &o); err != nil {
+				return broken("the options cannot be read: " + err.Error())
+			}
+		}
+		return inCurrency(d.call(name, o, input), o.Currency)
+	})
 }
 
 // guarded turns a panic into the third reply.
@@ -123,13 +134,7 @@ func guarded(answer func() []byte) (out []byte) {
 	return answer()
 }
 
-func (d *Desk) call(name string, options, input []byte) []byte {
-	var o Options
-	if len(options) > 0 {
-		if err := strictly(options, &o); err != nil {
-			return broken("the options cannot be read: " + err.Error())
-		}
-	}
+func (d *Desk) call(name string, o Options, input []byte) []byte {
 	system, ok := quantity.ParseSystem(o.Units)
 	if !ok {
 		return broken(fmt.Sprintf("units %q are neither metric nor us", o.Units))

@@ -77,6 +77,7 @@ func (tab *browserTab) states() []view {
 			tab.until(`document.querySelector("[data-action=delete-plan-yes]")`)
 		}},
 		{"compare", func(tab *browserTab) {
+			tab.view("#/settings") // which forgets the question
 			tab.view("#/")
 			tab.click("[data-action=copy-plan]")
 			tab.until(`document.querySelectorAll("[data-plan]").length > 1`)
