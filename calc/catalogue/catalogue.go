@@ -111,7 +111,9 @@ func Call(name string, options, input []byte) []byte { return new(Desk).Call(nam
 // differ, see CompareRequest), "curve" (how an answer goes with an input, see
 // CurveRequest), "station" (one station of a plan as an input to its
 // calculator, see StationRequest), "brief" (plans in a line each, see
-// BriefRequest) and "qr" (a text as a QR code, see CodeRequest).
+// BriefRequest), "ownfields" (the fields of a shop's own figures), "own" (those
+// figures beside a plan, see OwnRequest) and "qr" (a text as a QR code, see
+// CodeRequest).
 func (d *Desk) Call(name string, options, input []byte) []byte {
 	return guarded(func() []byte {
 		var o Options
@@ -158,6 +160,12 @@ func (d *Desk) call(name string, o Options, input []byte) []byte {
 		return w.Bytes()
 	case "brief":
 		brief(w, input)
+		return w.Bytes()
+	case "ownfields":
+		ownFields(w)
+		return w.Bytes()
+	case "own":
+		own(w, input)
 		return w.Bytes()
 	case "qr":
 		scanCode(w, input)

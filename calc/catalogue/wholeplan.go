@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"reflect"
 
+	"pourwright/calc/form"
 	"pourwright/calc/plan"
 	"pourwright/calc/quantity"
 	"pourwright/calc/reply"
@@ -124,4 +125,30 @@ func brief(w *reply.Writer, input []byte) {
 		w.Raw("}")
 	}
 	w.Raw("]}")
+}
+
+// OwnRequest asks what a shop's own figures are worth in a plan.
+type OwnRequest struct {
+	Figures json.RawMessage `json:"figures"`
+	Plan    json.RawMessage `json:"plan"`
+}
+
+// own answers with the faults of the figures, the plan's blanks that they fill
+// and where they stand in it already.
+func own(w *reply.Writer, input []byte) {
+	var q OwnRequest
+	if err := strictly(input, &q); err != nil {
+		panic("the question cannot be read: " + err.Error())
+	}
+	plan.CheckOwn(q.Figures, q.Plan, w.System).Write(w)
+}
+
+// ownFields answers with the fields of the figures, as "list" does with those
+// of a calculator.
+func ownFields(w *reply.Writer) {
+	b, err := json.Marshal(map[string]any{"ok": true, "fields": form.Describe(reflect.TypeFor[plan.Own](), w.System)})
+	if err != nil {
+		panic(err)
+	}
+	w.Raw(string(b))
 }

@@ -1,12 +1,17 @@
-// Plan files: readable JSON, named NAME.pour.json.
+// Plan files: readable JSON, named NAME.pour.json; and the shop's own figures.
 import { title } from "./save.js";
 
 /** Hands a plan to the user as a file. */
-export function saveFile(doc) {
-  const url = URL.createObjectURL(new Blob([JSON.stringify({ format: 1, ...doc }, null, 2) + "\n"], { type: "application/json" }));
+export const saveFile = (doc) => save({ format: 1, ...doc }, fileName(title(doc)));
+
+/** Hands the shop's own figures to the user as a file. */
+export const saveFigures = (figures) => save({ format: 1, figures }, "shop-figures.json");
+
+function save(content, name) {
+  const url = URL.createObjectURL(new Blob([JSON.stringify(content, null, 2) + "\n"], { type: "application/json" }));
   const link = document.createElement("a");
   link.href = url;
-  link.download = fileName(title(doc));
+  link.download = name;
   document.body.append(link);
   link.click();
   link.remove();

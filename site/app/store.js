@@ -4,11 +4,20 @@ import { get, put, textOf } from "../shared/document.js";
 
 const deepest = 300; // changes that can be taken back
 
+/** A document in hand: what can be taken back, the field that is typed in, how often it has changed. */
+function session(id, doc) {
+  return { id, doc, past: [], future: [], typing: null, rev: 0 };
+}
+
 /** @typedef {{type: string}} Action and whatever its reducer reads */
 
 export const initial = {
   route: { view: "start" },
-  prefs: { units: "metric", theme: "" }, // theme "": as the device says
+  prefs: { units: "metric", theme: "", currency: "" }, // theme "": as the device says
+  own: session("own", {}), // the shop's own figures, edited as a plan is
+  ownFields: null, // their fields, in prefs.units
+  ownFaults: [], // what is wrong with them
+  ownHere: null, // what they are worth in the plan in hand: {question, fills, ladles, stands}
   calculators: null, // the door's list, in prefs.units
   engine: "starting", // ready, failed
   sketch: null, // the drawing of an empty plan, for the start page
@@ -32,7 +41,7 @@ export const initial = {
 };
 
 /** What a spread was asked of: of another plan, change or system it is out of date. */
-export const spreadQuestion = ({ open, prefs }) => open && [open.id, open.rev, prefs.units].join();
+export const spreadQuestion = ({ open, prefs }) => open && [open.id, open.rev, prefs.units, prefs.currency].join();
 
 export const readingKey = (units, field, text) => [units, field.kind, field.unit, text].join("|");
 
@@ -42,7 +51,7 @@ const reducers = {
     route,
     working: Boolean(route.answer) || (s.working && s.route.station === route.station && s.route.plan === route.plan),
   }),
-  prefs: (s, { prefs }) => ({ ...s, prefs: { ...s.prefs, ...prefs } }),
+  prefs: (s, { prefs }) => ({ ...s, prefs: { ...s.prefs, ...prefs }, readings: "currency" in prefs ? {} : s.readings }),
   calculators: (s, { calculators }) => ({ ...s, calculators }),
   engine: (s, { state }) => ({ ...s, engine: state }),
   sketch: (s, { drawing }) => ({ ...s, sketch: drawing }),
@@ -51,12 +60,12 @@ const reducers = {
   compared: (s, { compared }) => ({ ...s, compared }),
   packed: (s, { packed }) => ({ ...s, packed }),
   shared: (s, { shared }) => ({ ...s, shared }),
-  open: (s, { id, doc, strange }) => ({ ...s, open: { id, doc, strange, past: [], future: [], typing: null, rev: 0 }, reply: null, spread: null, broken: "" }),
+  open: (s, { id, doc, strange }) => ({ ...s, open: { ...session(id, doc), strange }, reply: null, spread: null, ownHere: null, broken: "" }),
   print: (s, { print }) => ({ ...s, print: { ...s.print, ...print } }),
   "rule-edit": (s, { path, value }) => ({ ...s, print: put(s.print, path, value === "" ? undefined : value) }),
   rule: (s, { question, reply }) => ({ ...s, rule: { question, reply } }),
   missing: (s, { id }) => ({ ...s, missing: id }),
-  close: (s) => ({ ...s, open: null, reply: null, spread: null, broken: "", working: false }),
+  close: (s) => ({ ...s, open: null, reply: null, spread: null, ownHere: null, broken: "", working: false }),
   renamed: (s, { from, id }) => (s.open?.id === from ? { ...s, open: { ...s.open, id } } : s),
   reply: (s, { reply }) => (reply.broken ? { ...s, broken: reply.broken } : { ...s, reply, broken: "" }),
   spread: (s, { spread }) => ({ ...s, spread }),
@@ -88,6 +97,16 @@ const reducers = {
   "list-remove": (s, { path, at }) => list(s, path, (items) => items.toSpliced(at, 1)),
   "list-copy": (s, { path, at }) => list(s, path, (items) => items.toSpliced(at + 1, 0, structuredClone(items[at]))),
   "list-move": (s, { path, at, to }) => list(s, path, (items) => items.toSpliced(at, 1).toSpliced(to, 0, items[at])),
+
+  // Blanks that the shop's own figures fill, as one change.
+  fill: (s, { fills }) => changed(s, fills.reduce((doc, { path, value }) => put(doc, path, value), s.open.doc), { push: true, typing: null }),
+
+  // A change of the shop's own figures is one that a plan might have.
+  own: (s, { action }) => ({ ...s, own: reducers[action.type]({ ...s, open: s.own }, action).open }),
+  "own-open": (s, { figures }) => ({ ...s, own: { ...s.own, doc: figures, rev: s.own.rev + 1, typing: null } }),
+  ownFields: (s, { fields }) => ({ ...s, ownFields: fields }),
+  ownFaults: (s, { faults }) => ({ ...s, ownFaults: faults }),
+  ownHere: (s, { here }) => ({ ...s, ownHere: here }),
 
   // A hold point is answered in the plan, under its code.
   hold: (s, { code, change, done }) => {

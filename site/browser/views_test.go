@@ -95,6 +95,10 @@ func (tab *browserTab) states() []view {
 			tab.view(js[string](tab, `new URL(document.querySelector("[data-shared=link]").value).hash`))
 			tab.until(`document.querySelector("[data-action=take-shared]")`)
 		}},
+		{"shop's figures", func(tab *browserTab) {
+			tab.ownFigures()
+			tab.fill("sand.moisture", "90 %")
+		}},
 		{"new plan", func(tab *browserTab) {
 			tab.view("#/")
 			tab.click("[data-action=new-plan]")

@@ -27,10 +27,10 @@ export class Compare extends Element {
     const { sections } = reply;
     return [
       h(
-        "dl",
+        "div",
         { key: "who", class: "compare-who" },
-        [["First", a], ["Second", b]].map(([word, p]) => h("div", null, h("dt", null, word), h("dd", null, h("a", { href: to.plan(p.id) }, p.title)))),
-        h("div", { class: "compare-turn" }, h("a", { class: "button", href: to.compare(b.id, a.id), "data-action": "turn" }, "Change places")),
+        h("dl", null, [["First", a], ["Second", b]].map(([word, p]) => h("div", null, h("dt", null, word), h("dd", null, h("a", { href: to.plan(p.id) }, p.title))))),
+        h("a", { class: "button", href: to.compare(b.id, a.id), "data-action": "turn" }, "Change places"),
       ),
       sections.length === 0
         ? h("p", { key: "same", role: "status" }, "They are the same: every entry, every answer, every finding.")

@@ -41,7 +41,7 @@ export class Plan extends Element {
   }
 
   mould(state, fields, known) {
-    const { open, reply, route, spread } = state;
+    const { open, reply, route, spread, ownHere } = state;
     const fresh = spread?.question === spreadQuestion(state);
     const field = fields.find((f) => f.sort === "group" && f.key === route.station);
     return h(
@@ -66,7 +66,7 @@ export class Plan extends Element {
               "data-sheet": field.key,
               ".data": { plan: open.id, station: reply?.stations.find((s) => s.key === field.key) ?? null, field, group: open.doc[field.key], spans: fresh ? (spread.reply.answers ?? []).filter((a) => a.station === field.key) : [], about: known, answer: route.answer },
             })
-          : h("pw-overview", { key: "overview", class: "sheet", "data-sheet": "plan", ".data": { plan: open.id, doc: open.doc, fields, strange: strangeOf(open.doc, fields), reply, spread: spread?.reply ?? null, fresh, about: known } }),
+          : h("pw-overview", { key: "overview", class: "sheet", "data-sheet": "plan", ".data": { shop: ownHere, plan: open.id, doc: open.doc, fields, strange: strangeOf(open.doc, fields), reply, spread: spread?.reply ?? null, fresh, about: known } }),
       ),
     );
   }

@@ -54,7 +54,7 @@ export class PlanList extends Element {
             h("button", { type: "button", class: "button button-quiet", onclick: () => this.ask("") }, "Keep"),
           )
         : first
-          ? h("div", { key: "comparing", class: "plan-acts" }, first === p ? h("span", { class: "plan-ask" }, "First plan") : h("a", { class: "button", href: to.compare(first.id, p.id), "data-action": "compare-with", "aria-label": `Compare with: ${p.title}` }, "Compare with it"))
+          ? h("div", { key: "comparing", class: "plan-acts" }, first === p ? h("span", { class: "plan-ask" }, "First plan") : h("a", { class: "button", href: to.compare(first.id, p.id), "data-action": "compare-with", "aria-label": `Compare with it: ${p.title}` }, "Compare with it"))
           : h("div", { key: "acts", class: "plan-acts" }, count > 1 && act("compare", "Compare", () => this.choose(p.id)), act("copy-plan", "Duplicate", () => this.want("copy-plan", { id: p.id })), act("delete-plan", "Delete", () => this.ask(p.id))),
     );
   }
