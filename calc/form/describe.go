@@ -2,7 +2,6 @@ package form
 
 import (
 	"reflect"
-	"strings"
 
 	"pourwright/calc/quantity"
 )
@@ -59,13 +58,13 @@ func Describe(t reflect.Type, system quantity.System) []Field {
 		case Quantity:
 			d.Kind, d.Unit = f.kind.Name, f.entry[system]
 			if f.min != nil {
-				d.Min = bare(f.kind, *f.min, system)
+				d.Min = quantity.Format(quantity.Value(f.kind, *f.min), system)
 			}
 			if f.max != nil {
-				d.Max = bare(f.kind, *f.max, system)
+				d.Max = quantity.Format(quantity.Value(f.kind, *f.max), system)
 			}
 			if f.def != "" {
-				d.Default = bare(f.kind, f.defSI, system)
+				d.Default = quantity.Format(quantity.Value(f.kind, f.defSI), system)
 			}
 		case Count, List:
 			if f.min != nil {
@@ -78,9 +77,4 @@ func Describe(t reflect.Type, system quantity.System) []Field {
 		out = append(out, d)
 	}
 	return out
-}
-
-// bare is a bound or default as it may be typed: money without its currency.
-func bare(k *quantity.Kind, si float64, system quantity.System) string {
-	return strings.ReplaceAll(quantity.Format(quantity.Value(k, si), system), quantity.Currency, "")
 }
