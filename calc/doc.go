@@ -17,6 +17,7 @@
 //     Leaves out: walls of finite thickness, contact resistance.
 //   - spread: how far answers stray and which inputs drive them (Saltelli; Joe
 //     and Kuo). Takes the inputs as independent and normal.
+//   - qr: a text as a QR code (ISO/IEC 18004).
 //
 // # Data
 //

@@ -20,7 +20,7 @@ var rooms = []struct {
 	packages []string
 	from     []string
 }{
-	{"bare", []string{"quantity", "source", "solve", "soak", "spread"}, nil},
+	{"bare", []string{"quantity", "source", "solve", "soak", "spread", "qr"}, nil},
 	{"paper", []string{"working", "figure"}, []string{"bare"}},
 	{"form", []string{"form"}, []string{"bare", "paper"}},
 	{"reply", []string{"reply"}, []string{"bare", "paper", "form"}},

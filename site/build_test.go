@@ -2,7 +2,9 @@ package site
 
 import (
 	"bytes"
+	"compress/gzip"
 	"encoding/json"
+	"io"
 	"net/http"
 	"net/http/httptest"
 	"os"
@@ -196,6 +198,19 @@ func TestHandler(t *testing.T) {
 		again := get("GET", path, "If-None-Match", r.Header.Get("ETag"))
 		require.Equal(t, http.StatusNotModified, again.StatusCode, path)
 	}
+	for _, name := range []string{"pourwright.wasm", "index.html"} {
+		r := get("GET", "/"+name, "Accept-Encoding", "br, gzip")
+		require.Equal(t, "gzip", r.Header.Get("Content-Encoding"))
+		unzipped, err := gzip.NewReader(r.Body)
+		require.NoError(t, err)
+		content, err := io.ReadAll(unzipped)
+		require.NoError(t, err)
+		require.Equal(t, files[name], content)
+		again := get("GET", "/"+name, "Accept-Encoding", "gzip", "If-None-Match", r.Header.Get("ETag"))
+		require.Equal(t, http.StatusNotModified, again.StatusCode)
+		require.NotEqual(t, r.Header.Get("ETag"), get("GET", "/"+name).Header.Get("ETag"))
+	}
+	require.Empty(t, get("GET", "/"+Carried, "Accept-Encoding", "gzip").Header.Get("Content-Encoding"))
 	require.Equal(t, 404, get("GET", "/go.mod").StatusCode)
 	require.Equal(t, 404, get("GET", "/../go.mod").StatusCode)
 	require.Equal(t, 405, get("POST", "/").StatusCode)

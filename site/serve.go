@@ -5,6 +5,7 @@ import (
 	"net/http"
 	"path"
 	"strings"
+	"sync"
 	"time"
 )
 
@@ -20,8 +21,15 @@ var mimeTypes = map[string]string{
 }
 
 // Handler serves the files: each with its type and the security policy, to be
-// asked for again by its digest. It answers GET and HEAD.
+// asked for again by its digest, and packed for who takes gzip. It answers GET
+// and HEAD.
 func (f Files) Handler() http.Handler {
+	packed := map[string]func() ([]byte, error){}
+	for name, content := range f {
+		if name != Carried { // its engine is packed already
+			packed[name] = sync.OnceValues(func() ([]byte, error) { return zip(content) })
+		}
+	}
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if r.Method != http.MethodGet && r.Method != http.MethodHead {
 			w.Header().Set("Allow", "GET, HEAD")
@@ -41,7 +49,20 @@ func (f Files) Handler() http.Handler {
 		h.Set("Content-Type", mimeTypes[path.Ext(name)])
 		h.Set("X-Content-Type-Options", "nosniff")
 		h.Set("Cache-Control", "no-cache")
-		h.Set("ETag", `"`+digest(content)+`"`)
+		tag := digest(content)
+		if pack, ok := packed[name]; ok {
+			h.Set("Vary", "Accept-Encoding")
+			if strings.Contains(r.Header.Get("Accept-Encoding"), "gzip") && r.Header.Get("Range") == "" {
+				zipped, err := pack()
+				if err != nil {
+					http.Error(w, err.Error(), http.StatusInternalServerError)
+					return
+				}
+				content, tag = zipped, tag+"-gzip"
+				h.Set("Content-Encoding", "gzip")
+			}
+		}
+		h.Set("ETag", `"`+tag+`"`)
 		if name != Carried { // which has its own in the page, and no file beside it
 			h.Set("Content-Security-Policy", Policy+"; frame-ancestors 'none'")
 		}

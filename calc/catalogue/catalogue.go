@@ -86,6 +86,9 @@ type Options struct {
 	Working bool `json:"working"`
 	// Station, of a plan, asks for the steps of that station alone.
 	Station string `json:"station"`
+	// Currency is the sign or code to show amounts of money with, such as € or
+	// SEK; none where it is empty.
+	Currency string `json:"currency"`
 }
 
 // Desk answers the calls of one caller after another. It remembers the last
@@ -106,10 +109,21 @@ func Call(name string, options, input []byte) []byte { return new(Desk).Call(nam
 // Besides the calculators it answers "list" (all calculators with their
 // fields), "read" (one typed text, see ReadRequest), "compare" (how two plans
 // differ, see CompareRequest), "curve" (how an answer goes with an input, see
-// CurveRequest) and "station" (one station of a plan as an input to its
-// calculator, see StationRequest).
+// CurveRequest), "station" (one station of a plan as an input to its
+// calculator, see StationRequest), "brief" (plans in a line each, see
+// BriefRequest), "ownfields" (the fields of a shop's own figures), "own" (those
+// figures beside a plan, see OwnRequest) and "qr" (a text as a QR code, see
+// CodeRequest).
 func (d *Desk) Call(name string, options, input []byte) []byte {
-	return guarded(func() []byte { return d.call(name, options, input) })
+	return guarded(func() []byte {
+		var o Options
+		if len(options) > 0 {
+			if err := strictly(options, &o); err != nil {
+				return broken("the options cannot be read: " + err.Error())
+			}
+		}
+		return inCurrency(d.call(name, o, input), o.Currency)
+	})
 }
 
 // guarded turns a panic into the third reply.
@@ -122,13 +136,7 @@ func guarded(answer func() []byte) (out []byte) {
 	return answer()
 }
 
-func (d *Desk) call(name string, options, input []byte) []byte {
-	var o Options
-	if len(options) > 0 {
-		if err := strictly(options, &o); err != nil {
-			return broken("the options cannot be read: " + err.Error())
-		}
-	}
+func (d *Desk) call(name string, o Options, input []byte) []byte {
 	system, ok := quantity.ParseSystem(o.Units)
 	if !ok {
 		return broken(fmt.Sprintf("units %q are neither metric nor us", o.Units))
@@ -149,6 +157,18 @@ func (d *Desk) call(name string, options, input []byte) []byte {
 		return w.Bytes()
 	case "compare":
 		compare(w, input)
+		return w.Bytes()
+	case "brief":
+		brief(w, input)
+		return w.Bytes()
+	case "ownfields":
+		ownFields(w)
+		return w.Bytes()
+	case "own":
+		own(w, input)
+		return w.Bytes()
+	case "qr":
+		scanCode(w, input)
 		return w.Bytes()
 	}
 	for _, c := range all {

@@ -2,6 +2,7 @@ package catalogue
 
 import (
 	"os"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -30,4 +31,25 @@ func TestCompare(t *testing.T) {
 	require.Equal(t, map[string]any{"path": "metal.alloy", "origin": "given", "text": "Silicon bronze C87300"}, row["a"])
 	require.Empty(t, asked(t, "compare", "", `{"a":`+a+`,"b":`+a+`}`)["sections"])
 	require.Contains(t, asked(t, "compare", "", `{"c":1}`)["broken"], "unknown field")
+}
+
+// Many plans in a line each, every one in its own units.
+func TestBrief(t *testing.T) {
+	relief, err := os.ReadFile("../../testdata/plans/relief.pour.json")
+	require.NoError(t, err)
+	ask := `{"plans":[{"units":"metric","plan":` + string(relief) + `},{"units":"us","plan":{"metal":{"alloy":"grey-iron"},"weight":{"route":"stated","mass":"10"}}},{"plan":{}}]}`
+	require.Equal(t, map[string]any{"ok": true, "plans": []any{
+		map[string]any{"metal": "Silicon bronze C87300", "poured": asked(t, "plan", "", string(relief))["stations"].([]any)[4].(map[string]any)["answers"].(map[string]any)["poured"].(map[string]any)["text"]},
+		map[string]any{"metal": "Grey iron", "poured": asked(t, "plan", "", `{"metal":{"alloy":"grey-iron"},"weight":{"route":"stated","mass":"10 lb"}}`)["stations"].([]any)[4].(map[string]any)["answers"].(map[string]any)["poured"].(map[string]any)["text"]},
+		map[string]any{},
+	}}, asked(t, "brief", "", ask))
+}
+
+func TestScanCode(t *testing.T) {
+	out := asked(t, "qr", "", `{"text":"https://example.org/#/shared/abc"}`)
+	rows := out["rows"].([]any)
+	require.Len(t, rows, 25)
+	require.Equal(t, "1111111", rows[0].(string)[:7])
+	tooLong := asked(t, "qr", "", `{"text":"`+strings.Repeat("a", 2954)+`"}`)
+	require.Equal(t, false, tooLong["ok"])
 }

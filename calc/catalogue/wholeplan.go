@@ -4,7 +4,9 @@ import (
 	"encoding/json"
 	"reflect"
 
+	"pourwright/calc/form"
 	"pourwright/calc/plan"
+	"pourwright/calc/quantity"
 	"pourwright/calc/reply"
 	"pourwright/calc/working"
 )
@@ -83,4 +85,70 @@ func compare(w *reply.Writer, input []byte) {
 		panic("the question cannot be read: " + err.Error())
 	}
 	plan.Compare(plan.ReadDraft(q.A, w.System), plan.ReadDraft(q.B, w.System)).Write(w)
+}
+
+// BriefRequest asks for many plans in one line each: every plan with the units
+// that a bare number in it was typed in.
+type BriefRequest struct {
+	Plans []struct {
+		Units string          `json:"units"`
+		Plan  json.RawMessage `json:"plan"`
+	} `json:"plans"`
+}
+
+// brief answers with the metal of each plan and what the mould takes of it;
+// what is not known is left out.
+func brief(w *reply.Writer, input []byte) {
+	var q BriefRequest
+	if err := strictly(input, &q); err != nil {
+		panic("the question cannot be read: " + err.Error())
+	}
+	w.Raw(`{"ok":true,"plans":[`)
+	for i, p := range q.Plans {
+		if i > 0 {
+			w.Raw(",")
+		}
+		system, ok := quantity.ParseSystem(p.Units)
+		if !ok {
+			system = w.System
+		}
+		b := plan.InBrief(plan.ReadDraft(p.Plan, system))
+		w.Raw("{")
+		if b.Metal != "" {
+			w.Key("metal")
+			w.Text(b.Metal)
+		}
+		if b.Poured.Known() {
+			w.Key("poured")
+			w.Text(quantity.Format(b.Poured.V, w.System))
+		}
+		w.Raw("}")
+	}
+	w.Raw("]}")
+}
+
+// OwnRequest asks what a shop's own figures are worth in a plan.
+type OwnRequest struct {
+	Figures json.RawMessage `json:"figures"`
+	Plan    json.RawMessage `json:"plan"`
+}
+
+// own answers with the faults of the figures, the plan's blanks that they fill
+// and where they stand in it already.
+func own(w *reply.Writer, input []byte) {
+	var q OwnRequest
+	if err := strictly(input, &q); err != nil {
+		panic("the question cannot be read: " + err.Error())
+	}
+	plan.CheckOwn(q.Figures, q.Plan, w.System).Write(w)
+}
+
+// ownFields answers with the fields of the figures, as "list" does with those
+// of a calculator.
+func ownFields(w *reply.Writer) {
+	b, err := json.Marshal(map[string]any{"ok": true, "fields": form.Describe(reflect.TypeFor[plan.Own](), w.System)})
+	if err != nil {
+		panic(err)
+	}
+	w.Raw(string(b))
 }

@@ -14,7 +14,7 @@ import (
 // an element by so much, or as a dose on the melt's mass.
 type Addition struct {
 	// Kind picks the usual content, recovery and dose.
-	Kind Kind `json:"kind" label:"Addition"`
+	Kind Kind `json:"kind" label:"Addition" hint:"What stands on the bag"`
 	// Name for one of your own.
 	Name string `json:"name" label:"Name" hint:"What stands on the bag"`
 	// Element that it brings; left out, that of the kind.

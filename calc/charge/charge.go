@@ -22,17 +22,17 @@ type Input struct {
 	// Melt is the mass of liquid metal wanted, before additions.
 	Melt quantity.Mass `json:"melt" label:"Metal to melt" hint:"Liquid metal wanted, with spill and pigs" min:"10 g" max:"50 t" link:"weight"`
 	// Materials are the stock.
-	Materials []Material `json:"materials" label:"Stock" min:"1" max:"40"`
+	Materials []Material `json:"materials" label:"Stock" hint:"One entry for each pile in the yard" min:"1" max:"40"`
 	// Limits are those of the melt.
-	Limits []Limit `json:"limits" label:"Limits of the melt" max:"20"`
+	Limits []Limit `json:"limits" label:"Limits of the melt" hint:"From the order, the standard, or the ingot's card" max:"20"`
 
 	// Furnace picks the usual changes in melting.
 	Furnace quantity.Opt[string] `json:"furnace" label:"Usual change in melting" part:"Melting" hint:"Your own changes below go before these" default:"none" choices:"none:None|cupola:Cupola, iron|induction:Induction furnace with acid lining, iron|crucible:Crucible furnace, iron"`
 	// Changes are the shop's own changes in melting.
-	Changes []Change `json:"changes" label:"Own changes in melting" max:"20"`
+	Changes []Change `json:"changes" label:"Own changes in melting" hint:"What your own heats gained or lost, analysis before and after" max:"20"`
 
 	// Additions go into the melt or the ladle.
-	Additions []Addition `json:"additions" label:"Additions to the melt" part:"Additions" max:"20"`
+	Additions []Addition `json:"additions" label:"Additions to the melt" hint:"What goes into ladle or bath after melting" part:"Additions" max:"20"`
 }
 
 // Material is one kind of stock.
@@ -42,24 +42,24 @@ type Material struct {
 	// Stuff takes a typical analysis.
 	Stuff quantity.Opt[Stuff] `json:"stuff" label:"Typical material" hint:"For its typical analysis; figures of your own below go before it"`
 	// Analysis is the material's own.
-	Analysis []Part `json:"analysis" label:"Analysis" max:"20"`
+	Analysis []Part `json:"analysis" label:"Analysis" hint:"From the seller's card or your own spectrometer" max:"20"`
 	// Price of a kilogram; left out, the material costs nothing.
-	Price quantity.Opt[quantity.Price] `json:"price" label:"Price" hint:"In your own currency; leave empty for returns that cost nothing" min:"0 per kg" max:"100000 per kg"`
+	Price quantity.Opt[quantity.Price] `json:"price" label:"Price" hint:"From the bill; left empty for returns that cost nothing" min:"0 per kg" max:"100000 per kg"`
 	// OnHand is how much there is; left out, as much as is wanted.
-	OnHand quantity.Opt[quantity.Mass] `json:"on_hand" label:"On hand" hint:"Leave empty where you can get as much as you like" min:"0 kg" max:"1000 t"`
+	OnHand quantity.Opt[quantity.Mass] `json:"on_hand" label:"On hand" hint:"Weigh the pile; left empty where you can get as much as you like" min:"0 kg" max:"1000 t"`
 	// Least and Most bound the material's share of the charge by mass.
-	Least quantity.Opt[quantity.Ratio] `json:"least" label:"At least, of the charge" default:"0 %" min:"0 %" max:"100 %"`
-	Most  quantity.Opt[quantity.Ratio] `json:"most" label:"At most, of the charge" hint:"The same as the least fixes the share" default:"100 %" min:"0 %" max:"100 %"`
+	Least quantity.Opt[quantity.Ratio] `json:"least" label:"At least, of the charge" hint:"What you must use up" default:"0 %" min:"0 %" max:"100 %"`
+	Most  quantity.Opt[quantity.Ratio] `json:"most" label:"At most, of the charge" hint:"What you dare to use; the same as the least fixes the share" default:"100 %" min:"0 %" max:"100 %"`
 	// Yield is the share of the material that becomes melt.
-	Yield quantity.Opt[quantity.Ratio] `json:"yield" label:"Metal yield" hint:"Less what goes to slag, dross and dirt" default:"100 %" min:"10 %" max:"100 %"`
+	Yield quantity.Opt[quantity.Ratio] `json:"yield" label:"Metal yield" hint:"Weigh a melt of it alone: metal tapped over charge" default:"100 %" min:"10 %" max:"100 %"`
 }
 
 // Part is one element of a material.
 type Part struct {
 	// Element by its symbol.
-	Element Element `json:"element" label:"Element"`
+	Element Element `json:"element" label:"Element" hint:"One line for each that matters"`
 	// Amount as a share by mass.
-	Amount quantity.Opt[quantity.Ratio] `json:"amount" label:"Content" min:"0 %" max:"100 %"`
+	Amount quantity.Opt[quantity.Ratio] `json:"amount" label:"Content" hint:"From the card, the bag or the spectrometer" min:"0 %" max:"100 %"`
 	// Recovery is the share of the element that reaches the melt.
 	Recovery quantity.Opt[quantity.Ratio] `json:"recovery" label:"Recovery" hint:"Share of the element that reaches the melt; leave empty for all of it, or for that of the typical material" min:"0 %" max:"100 %"`
 }
@@ -67,16 +67,16 @@ type Part struct {
 // Limit bounds an element of the melt.
 type Limit struct {
 	// Element by its symbol.
-	Element Element `json:"element" label:"Element"`
+	Element Element `json:"element" label:"Element" hint:"One line for each that is limited"`
 	// Least and Most, as shares of the melt by mass; one may be left out.
-	Least quantity.Opt[quantity.Ratio] `json:"least" label:"At least" min:"0 %" max:"100 %"`
-	Most  quantity.Opt[quantity.Ratio] `json:"most" label:"At most" min:"0 %" max:"100 %"`
+	Least quantity.Opt[quantity.Ratio] `json:"least" label:"At least" hint:"From the order or the standard; either may stay empty" min:"0 %" max:"100 %"`
+	Most  quantity.Opt[quantity.Ratio] `json:"most" label:"At most" hint:"From the order or the standard; either may stay empty" min:"0 %" max:"100 %"`
 }
 
 // Change is what melting does to an element.
 type Change struct {
 	// Element by its symbol.
-	Element Element `json:"element" label:"Element"`
+	Element Element `json:"element" label:"Element" hint:"The one that changes"`
 	// Gain is a share of the element in the charge; a loss is negative.
 	Gain quantity.Opt[quantity.Ratio] `json:"gain" label:"Gain or loss, of the element" hint:"A loss with a minus: -10 % of the silicon" default:"0 %" min:"-100 %" max:"100 %"`
 	// PickUp is a share of the melt.

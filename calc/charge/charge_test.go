@@ -285,5 +285,5 @@ func ExampleBlend() {
 	// alloy 1 4.35 kg
 	// alloy 2 28.3 kg
 	// alloy 3 67.4 kg
-	// cost 23.46 per kg
+	// cost ¤23.46 per kg
 }

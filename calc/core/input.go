@@ -39,7 +39,7 @@ type Input struct {
 	// Density of the liquid, before the list's.
 	Density quantity.Opt[quantity.Density] `json:"density" label:"Own density of the liquid metal" hint:"Only to go before the list; the solid's density errs on the safe side" min:"1000 kg/m³" max:"20000 kg/m³"`
 	// PourTemperature of the metal as it meets the cores.
-	PourTemperature quantity.Opt[quantity.Temperature] `json:"pour_temperature" label:"Pouring temperature" link:"metal" hint:"Left empty, the metal's usual for light walls" min:"150 °C" max:"1800 °C"`
+	PourTemperature quantity.Opt[quantity.Temperature] `json:"pour_temperature" label:"Pouring temperature" link:"metal" hint:"Thermometer in the ladle; left empty, the metal's usual for light walls" min:"150 °C" max:"1800 °C"`
 	// PourTime is how long the cores give gas while the metal is still open.
 	PourTime quantity.Opt[quantity.Time] `json:"pour_time" label:"Pouring time" link:"pour" hint:"The gas of this time has to get out while the metal is still liquid" min:"0.5 s" max:"30 min"`
 	// Mould is the sand that the prints lie in.
@@ -57,19 +57,19 @@ type Input struct {
 // Core is one core, or several alike.
 type Core struct {
 	// Name is what the user calls it.
-	Name string `json:"name" label:"Name" max:"60" hint:"What you call it"`
+	Name string `json:"name" label:"Name" max:"60" hint:"What is written on it, or its place"`
 	// Count is how many alike.
-	Count quantity.Opt[int] `json:"count" label:"How many" hint:"All alike" default:"1" min:"1" max:"500"`
+	Count quantity.Opt[int] `json:"count" label:"How many" hint:"Count them in the mould, all alike" default:"1" min:"1" max:"500"`
 	// By says how its volume is found.
 	By quantity.Opt[By] `json:"by" label:"How its volume is found" hint:"Filling the core box with sand or water from a measuring jug is as good as any sum" default:"stated"`
 	// Volume of the body.
-	Volume quantity.Volume `json:"volume" label:"Volume in the casting" when:"by=stated" hint:"Without the prints" min:"0.1 cm³" max:"20 m³"`
+	Volume quantity.Volume `json:"volume" label:"Volume in the casting" when:"by=stated" hint:"From the core box with sand or water from a jug, without the prints" min:"0.1 cm³" max:"20 m³"`
 	// Surface of the body against the metal.
 	Surface quantity.Opt[quantity.Area] `json:"surface" label:"Surface against the metal" when:"by=stated" hint:"For the gas; left empty, the whole core is taken to burn" min:"0.1 cm²" max:"100 m²"`
 	// Solids put the body together.
 	Solids []shape.Solid `json:"solids" label:"Solids" when:"by=solids" hint:"Plain bodies that make up the core without its prints" min:"1" max:"40"`
 	// Drowned is the part of the body under the metal's level.
-	Drowned quantity.Opt[quantity.Ratio] `json:"drowned" label:"Part under the metal" hint:"Of its volume, when the mould is full" default:"100 %" min:"1 %" max:"100 %"`
+	Drowned quantity.Opt[quantity.Ratio] `json:"drowned" label:"Part under the metal" hint:"Share of its volume below the metal when the mould is full" default:"100 %" min:"1 %" max:"100 %"`
 
 	// Sand and Density of the core.
 	Sand    quantity.Opt[mouldstuff.Sand]  `json:"sand" label:"Core material" hint:"What the core is made of" default:"resin-sand"`
@@ -78,7 +78,7 @@ type Core struct {
 	// Stand says whether metal gets under it.
 	Stand quantity.Opt[Stand] `json:"stand" label:"How it lies" hint:"An upright core has no metal under its foot, and is lifted less" default:"surrounded"`
 	// FootArea and FootDepth are where an upright core enters its lower print.
-	FootArea  quantity.Area   `json:"foot_area" label:"Section at the lower print" when:"stand=upright" hint:"Of the core, where it leaves the metal downward" min:"0.1 cm²" max:"20 m²"`
+	FootArea  quantity.Area   `json:"foot_area" label:"Section at the lower print" when:"stand=upright" hint:"Length times breadth where the core leaves the metal downward" min:"0.1 cm²" max:"20 m²"`
 	FootDepth quantity.Length `json:"foot_depth" label:"Depth of the lower print" when:"stand=upright" hint:"From the metal level in basin or open riser down to that section" min:"1 mm" max:"10 m"`
 	// HeadArea and HeadDepth are where it goes through into the cope.
 	HeadArea  quantity.Opt[quantity.Area]   `json:"head_area" label:"Section at the upper print" when:"stand=upright" hint:"0 where the metal covers its head" default:"0 cm²" min:"0 cm²" max:"20 m²"`
@@ -88,13 +88,13 @@ type Core struct {
 	Prints []Print `json:"prints" label:"Prints" hint:"One entry for prints that are alike" max:"20"`
 
 	// ChapletCount, ChapletArea and ChapletLoad are what chaplets there are.
-	ChapletCount quantity.Opt[int]            `json:"chaplet_count" label:"Chaplets above it" hint:"Between this core and the cope" default:"0" min:"0" max:"500"`
-	ChapletArea  quantity.Opt[quantity.Area]  `json:"chaplet_area" label:"Bearing area of one chaplet" hint:"Its smaller head" min:"5 mm²" max:"500 cm²"`
+	ChapletCount quantity.Opt[int]            `json:"chaplet_count" label:"Chaplets above it" hint:"Count them between this core and the cope" default:"0" min:"0" max:"500"`
+	ChapletArea  quantity.Opt[quantity.Area]  `json:"chaplet_area" label:"Bearing area of one chaplet" hint:"Length times breadth of its smaller head" min:"5 mm²" max:"500 cm²"`
 	ChapletLoad  quantity.Opt[quantity.Force] `json:"chaplet_load" label:"Own load on one chaplet" hint:"What its maker allows in hot metal; no figure is known here" min:"1 N" max:"100 kN"`
 
 	// Binder and its share.
 	Binder      quantity.Opt[mouldstuff.Binder] `json:"binder" label:"Binder" hint:"Left empty, the usual one of the core material"`
-	BinderShare quantity.Opt[quantity.Ratio]    `json:"binder_share" label:"Own share of binder" hint:"On the sand, by weight" min:"0 %" max:"20 %"`
+	BinderShare quantity.Opt[quantity.Ratio]    `json:"binder_share" label:"Own share of binder" hint:"As you mix it, on the sand by weight" min:"0 %" max:"20 %"`
 	// Gas is the user's own figure.
 	Gas quantity.Opt[quantity.Number] `json:"gas" label:"Own gas figure, cm³ per gram" hint:"Of cool gas, from the seller's core-gas test" min:"0.1" max:"100"`
 	// Vent says whether gas gets out.
@@ -112,7 +112,7 @@ type Core struct {
 	Closed bool `json:"closed" label:"Its hollow stays closed" hint:"The core's hollow is closed off or filled in the finished casting"`
 	// Filler and FillShare are what is put into it.
 	Filler    quantity.Opt[quantity.Density] `json:"filler" label:"Density of the filling" when:"closed=yes" hint:"As it lies in the hollow; left empty, the hollow stays empty" min:"5 kg/m³" max:"12000 kg/m³"`
-	FillShare quantity.Opt[quantity.Ratio]   `json:"fill_share" label:"Part that is filled" when:"closed=yes" default:"100 %" min:"0 %" max:"100 %"`
+	FillShare quantity.Opt[quantity.Ratio]   `json:"fill_share" label:"Part that is filled" hint:"From the drawing, or pour the filling in from a measure" when:"closed=yes" default:"100 %" min:"0 %" max:"100 %"`
 }
 
 // Print is one print, or several alike.
@@ -120,11 +120,11 @@ type Print struct {
 	// Hold says what it bears against.
 	Hold quantity.Opt[Bears] `json:"hold" label:"Where it lies" hint:"What the print presses on when the metal lifts the core" default:"parting"`
 	// Count is how many alike.
-	Count quantity.Opt[int] `json:"count" label:"How many" default:"1" min:"1" max:"100"`
+	Count quantity.Opt[int] `json:"count" label:"How many" hint:"Count them, all alike" default:"1" min:"1" max:"100"`
 	// Area of one, seen from above.
 	Area quantity.Area `json:"area" label:"Bearing area of one" hint:"Length times breadth, seen from above" min:"0.05 cm²" max:"10 m²"`
 	// Volume of one, whose weight holds the core down.
-	Volume quantity.Opt[quantity.Volume] `json:"volume" label:"Volume of one" hint:"Its weight helps to hold the core down" default:"0 cm³" min:"0 cm³" max:"5 m³"`
+	Volume quantity.Opt[quantity.Volume] `json:"volume" label:"Volume of one" hint:"Fill the print's part of the box from a jug; its weight helps to hold the core down" default:"0 cm³" min:"0 cm³" max:"5 m³"`
 }
 
 // By is a way to find a core's volume.

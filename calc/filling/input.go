@@ -33,8 +33,8 @@ type Input struct {
 	// Level of a full basin.
 	Level quantity.Length `json:"basin_level" label:"Metal level over the bottom of the cavity" part:"Basin and ladle" link:"mould" hint:"From the level of the full basin down to the lowest point of the cavity" min:"5 mm" max:"6 m"`
 	// LadleFlow, BasinArea and BasinDepth where the basin is not simply kept full.
-	LadleFlow  quantity.Opt[quantity.MassFlow] `json:"ladle_flow" label:"Flow that the ladle gives" link:"pour" hint:"Leave empty if the basin is kept full" min:"0.5 g/s" max:"5000 kg/s"`
-	BasinArea  quantity.Opt[quantity.Area]     `json:"basin_area" label:"Area of the basin" hint:"Of the metal's surface; leave empty and the basin follows at once" min:"1 cm²" max:"20 m²"`
+	LadleFlow  quantity.Opt[quantity.MassFlow] `json:"ladle_flow" label:"Flow that the ladle gives" link:"pour" hint:"Weigh a timed pour; left empty if the basin is kept full" min:"0.5 g/s" max:"5000 kg/s"`
+	BasinArea  quantity.Opt[quantity.Area]     `json:"basin_area" label:"Area of the basin" hint:"Length times breadth of the metal's surface; left empty, the basin follows at once" min:"1 cm²" max:"20 m²"`
 	BasinDepth quantity.Opt[quantity.Length]   `json:"basin_depth" label:"Depth of metal in the basin" link:"gating" hint:"Full, down to the top of the sprue; left empty, a tenth of the whole head" min:"2 mm" max:"1 m"`
 
 	// Choke and Discharge of the way, and the ingates.
@@ -52,32 +52,32 @@ type Input struct {
 	Surge    quantity.Opt[quantity.Number] `json:"surge" label:"Surge factor" hint:"1.5 by custom, up to 2 for fast and large pours" default:"1.5" min:"1" max:"3"`
 
 	// The front's temperature.
-	PourTemperature  quantity.Opt[quantity.Temperature] `json:"pour_temperature" label:"Pouring temperature" part:"Temperature of the front" link:"metal" hint:"At the lip of the ladle" min:"150 °C" max:"1800 °C"`
+	PourTemperature  quantity.Opt[quantity.Temperature] `json:"pour_temperature" label:"Pouring temperature" part:"Temperature of the front" link:"metal" hint:"Thermometer in the ladle, at the lip" min:"150 °C" max:"1800 °C"`
 	Drop             quantity.Opt[quantity.TempDiff]    `json:"gating_drop" label:"Loss in sprue and runners" link:"pour" hint:"5 to 30 °C in short sand runners; leave empty for 1 % of what the metal has over the mould" min:"0 K" max:"150 K"`
-	Thin             quantity.Opt[quantity.Length]      `json:"thin_wall" label:"Thinnest wall" link:"pour" hint:"The wall that the front has to run through" min:"0.5 mm" max:"500 mm"`
+	Thin             quantity.Opt[quantity.Length]      `json:"thin_wall" label:"Thinnest wall" link:"pour" hint:"Calipers on the wall that the front has to run through" min:"0.5 mm" max:"500 mm"`
 	Sand             quantity.Opt[mouldstuff.Sand]      `json:"sand" label:"Mould material" link:"mould" hint:"What the face against the metal is made of"`
-	MouldTemperature quantity.Opt[quantity.Temperature] `json:"mould_temperature" label:"Mould temperature" hint:"Before pouring" default:"20 °C" min:"-40 °C" max:"1100 °C"`
+	MouldTemperature quantity.Opt[quantity.Temperature] `json:"mould_temperature" label:"Mould temperature" hint:"As it stands before pouring: the shop's air, or a thermometer in the sand" default:"20 °C" min:"-40 °C" max:"1100 °C"`
 }
 
 // Slice is a part of the cavity's height.
 type Slice struct {
-	Name   string                      `json:"name" label:"Name" max:"60" hint:"What you call it"`
-	Height quantity.Length             `json:"height" label:"Height of the slice" hint:"From its foot to its top" min:"0.2 mm" max:"5 m"`
-	Area   quantity.Area               `json:"area" label:"Plan area" hint:"Of metal seen from above, at its foot" min:"0.05 cm²" max:"100 m²"`
+	Name   string                      `json:"name" label:"Name" max:"60" hint:"Such as flange, web"`
+	Height quantity.Length             `json:"height" label:"Height of the slice" hint:"Rule from its foot to its top" min:"0.2 mm" max:"5 m"`
+	Area   quantity.Area               `json:"area" label:"Plan area" hint:"Length times breadth of the metal, seen from above at its foot" min:"0.05 cm²" max:"100 m²"`
 	Top    quantity.Opt[quantity.Area] `json:"top_area" label:"Plan area at its top" hint:"Leave empty if it does not change" min:"0.05 cm²" max:"100 m²"`
 }
 
 // Ingate is one level of ingates.
 type Ingate struct {
-	Name   string                        `json:"name" label:"Name" max:"60" hint:"What you call it"`
+	Name   string                        `json:"name" label:"Name" max:"60" hint:"Such as lower, upper"`
 	Height quantity.Opt[quantity.Length] `json:"height" label:"Height over the bottom of the cavity" hint:"0 for a bottom gate" default:"0 mm" min:"0 mm" max:"5 m"`
-	Area   quantity.Area                 `json:"area" label:"Area at this level" hint:"Of all its ingates together" min:"0.02 cm²" max:"20000 cm²"`
+	Area   quantity.Area                 `json:"area" label:"Area at this level" hint:"Width times thickness of each at this level, summed" min:"0.02 cm²" max:"20000 cm²"`
 }
 
 // Surface is one face of the cope.
 type Surface struct {
-	Name   string                        `json:"name" label:"Name" max:"60" hint:"What you call it"`
+	Name   string                        `json:"name" label:"Name" max:"60" hint:"Such as flange, runner"`
 	Area   quantity.Area                 `json:"area" label:"Area seen from above" hint:"Upright walls count for nothing" min:"0.05 cm²" max:"100 m²"`
-	Height quantity.Opt[quantity.Length] `json:"height" label:"Height over the bottom of the cavity" hint:"Of that face" default:"0 mm" min:"0 mm" max:"5 m"`
+	Height quantity.Opt[quantity.Length] `json:"height" label:"Height over the bottom of the cavity" hint:"Rule from the bottom of the cavity up to that face" default:"0 mm" min:"0 mm" max:"5 m"`
 	By     quantity.Opt[Pressed]         `json:"pressed" label:"Part of" hint:"Runners in the cope are pressed on from the start" default:"cavity"`
 }

@@ -43,11 +43,11 @@ type Lip struct {
 	// Form of the cross-section.
 	Form LipForm `json:"form" label:"Form of the lip" hint:"Look at it from in front, where the stream leaves"`
 	// Width of a flat lip.
-	Width quantity.Length `json:"width" label:"Width of the lip" hint:"Between its sides, at the bottom" when:"form=flat" min:"3 mm" max:"3 m"`
+	Width quantity.Length `json:"width" label:"Width of the lip" hint:"Calipers between its sides, at the bottom" when:"form=flat" min:"3 mm" max:"3 m"`
 	// Angle between the sides of a notch.
-	Angle quantity.Angle `json:"angle" label:"Angle of the notch" hint:"Between its two sides" when:"form=notch" min:"20°" max:"150°"`
+	Angle quantity.Angle `json:"angle" label:"Angle of the notch" hint:"Bevel between its two sides" when:"form=notch" min:"20°" max:"150°"`
 	// Radius of a half-round lip.
-	Radius quantity.Length `json:"radius" label:"Radius of the lip" hint:"Half its width, where it is a half round" when:"form=round" min:"3 mm" max:"1.5 m"`
+	Radius quantity.Length `json:"radius" label:"Radius of the lip" hint:"Half its width where it is a half round: calipers" when:"form=round" min:"3 mm" max:"1.5 m"`
 	// Discharge is C_d.
 	Discharge quantity.Opt[quantity.Number] `json:"discharge" label:"Discharge coefficient" hint:"0.6 for a sharp edge; 0.7 to 1 has been fitted to ladles. Put in your own from a timed pour" default:"0.6" min:"0.4" max:"1"`
 }

@@ -3,6 +3,7 @@ package form
 import (
 	"fmt"
 	"reflect"
+	"strings"
 
 	"pourwright/calc/quantity"
 	"pourwright/calc/working"
@@ -138,21 +139,38 @@ func (d *differ) list(f *field, vs [2]reflect.Value, paths [2]string, place []st
 				}
 			}
 		}
-		before := len(d.out)
-		d.group(f.elem, at, here, append(place[:len(place):len(place)], f.label, name))
-		// An item that only one of them has, and that has nothing in it, is said all
-		// the same.
-		if len(d.out) == before && (pair[0] < 0 || pair[1] < 0) {
-			row := Difference{Label: name, Place: append(place[:len(place):len(place)], f.label)}
-			for side, to := range []*Side{&row.A, &row.B} {
-				to.Path, to.Origin = here[side], Blank
-				if pair[side] >= 0 {
-					to.Origin, to.Text = Typed, working.Say("not filled in")
-				}
+		if pair[0] >= 0 && pair[1] >= 0 {
+			d.group(f.elem, at, here, append(place[:len(place):len(place)], f.label, name))
+			continue
+		}
+		row := Difference{Label: name, Place: append(place[:len(place):len(place)], f.label)}
+		for side, to := range []*Side{&row.A, &row.B} {
+			to.Path, to.Origin = here[side], Blank
+			if pair[side] >= 0 {
+				to.Origin, to.Text = Typed, d.whole(f.elem, at, here, name)
 			}
-			d.out = append(d.out, row)
+		}
+		d.out = append(d.out, row)
+	}
+}
+
+// whole is all that was typed into a list item that only one input has, but
+// for its name.
+func (d *differ) whole(s *schema, vs [2]reflect.Value, paths [2]string, name string) working.Text {
+	inside := differ{halves: d.halves, unread: d.unread}
+	inside.group(s, vs, paths, nil)
+	var parts []any
+	for _, row := range inside.out {
+		for _, side := range []Side{row.A, row.B} {
+			if side.Path != "" && side.Origin != Blank && side.Text.String() != name {
+				parts = append(parts, side.Text)
+			}
 		}
 	}
+	if len(parts) == 0 {
+		return working.Say("not filled in")
+	}
+	return working.Say("%v"+strings.Repeat(", %v", len(parts)-1), parts...)
 }
 
 // pairs says which items of two lists belong together; -1 for one that the

@@ -105,15 +105,15 @@ type Input struct {
 
 	// Gate is where the ingates meet the cavity.
 	Gate   quantity.Opt[flow.Position]   `json:"gate" label:"Ingates at" part:"Heads" hint:"Where the metal enters the cavity" default:"parting"`
-	Height quantity.Length               `json:"sprue_height" label:"Metal level above the ingates" link:"mould" hint:"From the level in the basin down to the ingates" min:"10 mm" max:"5 m"`
-	Cavity quantity.Length               `json:"cavity_height" label:"Height of the cavity" when:"gate=parting|bottom" link:"mould" hint:"As the casting stands in the mould" min:"1 mm" max:"5 m"`
+	Height quantity.Length               `json:"sprue_height" label:"Metal level above the ingates" link:"mould" hint:"Rule from the level in the basin down to the ingates" min:"10 mm" max:"5 m"`
+	Cavity quantity.Length               `json:"cavity_height" label:"Height of the cavity" when:"gate=parting|bottom" link:"mould" hint:"Rule over the casting as it stands in the mould" min:"1 mm" max:"5 m"`
 	Cope   quantity.Opt[quantity.Length] `json:"cope_height" label:"Cavity above the ingates" when:"gate=parting" link:"mould" hint:"The part of its height in the cope; 0 if all is in the drag" default:"0 mm" min:"0 mm" max:"5 m"`
 
 	// Ratio of the areas, with the user's own numbers.
 	Ratio  quantity.Opt[Ratio]   `json:"ratio" label:"Gating ratio" part:"Ratio" hint:"Sprue foot : runners : ingates. Leave empty for the one of the metal's list that slows the metal most"`
-	Sprue  quantity.Number       `json:"sprue_share" label:"Share of the sprue foot" when:"ratio=own" min:"0.1" max:"20"`
-	Runner quantity.Number       `json:"runner_share" label:"Share of the runners" when:"ratio=own" hint:"All together" min:"0.1" max:"20"`
-	Gates  quantity.Number       `json:"gate_share" label:"Share of the ingates" when:"ratio=own" hint:"All together" min:"0.1" max:"20"`
+	Sprue  quantity.Number       `json:"sprue_share" label:"Share of the sprue foot" hint:"Sprue foot, as in 1 : 2 : 2" when:"ratio=own" min:"0.1" max:"20"`
+	Runner quantity.Number       `json:"runner_share" label:"Share of the runners" when:"ratio=own" hint:"All runners together, against the sprue foot" min:"0.1" max:"20"`
+	Gates  quantity.Number       `json:"gate_share" label:"Share of the ingates" when:"ratio=own" hint:"All ingates together, against the sprue foot" min:"0.1" max:"20"`
 	Choke  quantity.Opt[ChokeAt] `json:"choke" label:"Choke" hint:"With a choke of its own the smallest share of the ratio is as wide as the choke" default:"narrowest"`
 
 	// BasinDepth, BasinTime and Entry of the basin.
@@ -129,11 +129,11 @@ type Input struct {
 	Well quantity.Opt[bool] `json:"well" label:"Well under the sprue" hint:"Five times the foot in area, twice the runner in depth" default:"yes"`
 
 	// The runners.
-	Runners      quantity.Opt[int]             `json:"runners" label:"Runners" part:"Runners and ingates" hint:"How many leave the foot of the sprue" default:"1" min:"1" max:"12"`
+	Runners      quantity.Opt[int]             `json:"runners" label:"Runners" part:"Runners and ingates" hint:"Count those that leave the foot of the sprue" default:"1" min:"1" max:"12"`
 	RunnerLength quantity.Opt[quantity.Length] `json:"runner_length" label:"Length of one runner" hint:"To its last ingate; left empty, its friction is not counted" min:"1 mm" max:"20 m"`
 	RunnerForm   quantity.Opt[quantity.Number] `json:"runner_form" label:"Height over width of a runner" hint:"1 is square" default:"1" min:"0.1" max:"5"`
 	// The ingates.
-	Ingates      quantity.Opt[int]             `json:"ingates" label:"Ingates at one level" hint:"In all runners together" default:"2" min:"1" max:"60"`
+	Ingates      quantity.Opt[int]             `json:"ingates" label:"Ingates at one level" hint:"Count them in all runners together" default:"2" min:"1" max:"60"`
 	Levels       quantity.Opt[int]             `json:"levels" label:"Levels of ingates" hint:"More than one is a stepped gate: the lowest carry the whole flow at first" default:"1" min:"1" max:"12"`
 	IngateLength quantity.Opt[quantity.Length] `json:"ingate_length" label:"Length of an ingate" hint:"Left empty, its friction is not counted" min:"1 mm" max:"5 m"`
 	IngateForm   quantity.Opt[quantity.Number] `json:"ingate_form" label:"Width over thickness of an ingate" hint:"Thin ingates break off clean and slow the metal at their edges" default:"4" min:"1" max:"40"`
@@ -151,11 +151,11 @@ type Input struct {
 // Fitting is one turn, or several alike, that a metal particle meets one after
 // the other.
 type Fitting struct {
-	Name   string                        `json:"name" label:"Name" max:"60" hint:"What you call it"`
+	Name   string                        `json:"name" label:"Name" max:"60" hint:"What you call it, such as dogleg"`
 	Place  Place                         `json:"place" label:"Where" hint:"The speed there is what counts"`
 	Fit    Fit                           `json:"fit" label:"What it is" hint:"A corner loses several times as much as a bend"`
-	Angle  quantity.Opt[quantity.Angle]  `json:"angle" label:"Turned through" when:"fit=elbow|bend" default:"90°" min:"5°" max:"150°"`
+	Angle  quantity.Opt[quantity.Angle]  `json:"angle" label:"Turned through" hint:"A straight way is 0°, a square corner 90°" when:"fit=elbow|bend" default:"90°" min:"5°" max:"150°"`
 	Radius quantity.Opt[quantity.Number] `json:"radius" label:"Half the width over the bend's radius" when:"fit=bend" hint:"0.5 is a bend about as tight as it is wide" default:"0.5" min:"0.02" max:"1"`
-	Loss   quantity.Number               `json:"loss" label:"Loss coefficient" when:"fit=own" hint:"On the speed head there" min:"0.01" max:"50"`
-	Count  quantity.Opt[int]             `json:"count" label:"How many" hint:"One after the other" default:"1" min:"1" max:"20"`
+	Loss   quantity.Number               `json:"loss" label:"Loss coefficient" when:"fit=own" hint:"From a book of pipe losses, on the speed head there" min:"0.01" max:"50"`
+	Count  quantity.Opt[int]             `json:"count" label:"How many" hint:"Count them, one after the other" default:"1" min:"1" max:"20"`
 }

@@ -18,10 +18,10 @@ const (
 // Answer is what somebody says to one item.
 type Answer struct {
 	// Code of the item.
-	Code string `json:"code" label:"Item" need:"yes" max:"60"`
+	Code string `json:"code" label:"Item" hint:"Set by the list" need:"yes" max:"60"`
 	// Answer is yes, no or not-applicable; until it is given the item stays
 	// open, whoever has begun to sign.
-	Answer quantity.Opt[string] `json:"answer" label:"Answer" choices:"yes:Yes|no:No|not-applicable:Does not apply"`
+	Answer quantity.Opt[string] `json:"answer" label:"Answer" hint:"Only after looking" choices:"yes:Yes|no:No|not-applicable:Does not apply"`
 	// By is a name or initials.
 	By string `json:"by" label:"By" hint:"Name or initials" max:"60"`
 	// Reason says why the item is set aside; without one it stays open.

@@ -67,14 +67,14 @@ type Input struct {
 	// or burnt out right through.
 	Fired bool `json:"fired" label:"Fired or baked right through" hint:"Until nothing more leaves the vents" when:"mould=plaster|investment|oil-sand"`
 	// Cores says that the mould holds cores.
-	Cores bool `json:"cores" label:"Cores in the mould"`
+	Cores bool `json:"cores" label:"Cores in the mould" hint:"Tick if any core is in the mould"`
 	// CoreBinder holds the cores together.
 	CoreBinder quantity.Opt[mouldstuff.Binder] `json:"core_binder" label:"Binder of the cores" hint:"Leave empty if it is not known" when:"cores=yes"`
 	// Left is what stays of the pattern in the mould.
-	Left quantity.Opt[string] `json:"left" label:"Pattern left in the mould" choices:"none:Nothing|foam:Foam|wax:Wax not yet burnt out" default:"none"`
+	Left quantity.Opt[string] `json:"left" label:"Pattern left in the mould" hint:"What burns or melts out in the pour" choices:"none:Nothing|foam:Foam|wax:Wax not yet burnt out" default:"none"`
 
 	// Place is indoors or outdoors.
-	Place string `json:"place" label:"Place" choices:"indoors:Indoors|outdoors:Outdoors" part:"Place and people"`
+	Place string `json:"place" label:"Place" hint:"Under a roof with walls, or in the open" choices:"indoors:Indoors|outdoors:Outdoors" part:"Place and people"`
 	// Extraction says that fume is drawn off at furnace and mould.
 	Extraction bool `json:"extraction" label:"Fume drawn off" hint:"A hood or fan that serves the furnace and the mould, not an open window" when:"place=indoors"`
 	// Floor is what spilt metal would land on.
@@ -86,36 +86,36 @@ type Input struct {
 	// Lead says that somebody trained leads.
 	Lead bool `json:"trained_lead" label:"A trained person leads" hint:"Somebody who has led pours of this metal"`
 	// Spectators says that others will look on.
-	Spectators bool `json:"spectators" label:"Spectators"`
+	Spectators bool `json:"spectators" label:"Spectators" hint:"Tick if anybody looks on"`
 	// SpectatorDistance is how near they will stand.
-	SpectatorDistance quantity.Opt[quantity.Distance] `json:"spectator_distance" label:"Nearest spectator" hint:"From the ladle, at its nearest" when:"spectators=yes" min:"0.3 m" max:"200 m"`
+	SpectatorDistance quantity.Opt[quantity.Distance] `json:"spectator_distance" label:"Nearest spectator" hint:"Pace it from where the ladle comes nearest" when:"spectators=yes" min:"0.3 m" max:"200 m"`
 	// Cleaning says that shakeout or fettling follows on the same day.
-	Cleaning bool `json:"cleaning" label:"Shakeout or fettling the same day"`
+	Cleaning bool `json:"cleaning" label:"Shakeout or fettling the same day" hint:"Tick if sand is broken or castings ground that day"`
 
 	// Carried is all that is lifted: shell, lining and metal.
-	Carried quantity.Opt[quantity.Mass] `json:"carried" label:"Ladle as carried" hint:"Shell, lining, shank and metal together" link:"ladle" min:"100 g" max:"60 t" part:"Ladle"`
+	Carried quantity.Opt[quantity.Mass] `json:"carried" label:"Ladle as carried" hint:"On the crane scale: shell, lining, shank and metal together" link:"ladle" min:"100 g" max:"60 t" part:"Ladle"`
 	// Hoist says that the ladle hangs on a hoist, gantry or trolley.
 	Hoist bool `json:"hoist" label:"The ladle hangs on a hoist" hint:"Or stands on a trolley; unticked, people carry it" link:"ladle"`
 	// LadleMouth is the width of the open metal.
 	LadleMouth quantity.Opt[quantity.Length] `json:"ladle_mouth" label:"Ladle mouth" hint:"Across the open metal; leave empty for an estimate" link:"ladle" min:"20 mm" max:"2 m"`
 	// LipHeight is the height of the lip over the floor while pouring.
-	LipHeight quantity.Opt[quantity.Length] `json:"lip_height" label:"Lip above the floor" hint:"While pouring" min:"0 mm" max:"5 m"`
+	LipHeight quantity.Opt[quantity.Length] `json:"lip_height" label:"Lip above the floor" hint:"Tape from the floor to the lip, while pouring" min:"0 mm" max:"5 m"`
 	// Emissivity of the metal's surface; a skin of oxide or slag comes near 1.
 	Emissivity quantity.Opt[quantity.Ratio] `json:"emissivity" label:"Emissivity of the surface" hint:"Leave at the safe side unless you have measured it" default:"90 %" min:"5 %" max:"100 %"`
 
 	// WetBulb, Globe and Air are the readings of a heat-stress meter.
 	WetBulb quantity.Opt[quantity.Temperature] `json:"wet_bulb" label:"Natural wet bulb" hint:"From a heat-stress meter where the crew stands; leave empty if you have none" min:"-10 °C" max:"60 °C" part:"Heat of the day"`
-	Globe   quantity.Opt[quantity.Temperature] `json:"globe" label:"Globe" hint:"The black ball of the meter" min:"-10 °C" max:"100 °C"`
-	Air     quantity.Opt[quantity.Temperature] `json:"air" label:"Air in the shade" hint:"Wanted outdoors" min:"-10 °C" max:"60 °C"`
+	Globe   quantity.Opt[quantity.Temperature] `json:"globe" label:"Globe" hint:"Reading of the meter's black ball" min:"-10 °C" max:"100 °C"`
+	Air     quantity.Opt[quantity.Temperature] `json:"air" label:"Air in the shade" hint:"Thermometer in the shade; wanted outdoors" min:"-10 °C" max:"60 °C"`
 	// Work is the class of work, for its body heat.
 	Work quantity.Opt[string] `json:"work" label:"Work" hint:"Carrying and pouring are heavy work" choices:"light:Light (180 W)|moderate:Moderate (300 W)|heavy:Heavy (415 W)|very-heavy:Very heavy (520 W)" default:"heavy"`
 	// Clothing is what the crew wears over its skin.
-	Clothing quantity.Opt[string] `json:"clothing" label:"Clothing" choices:"work:Ordinary work clothes|double:Two layers of cloth|aluminised:Aluminised coat or suit|vapour:Vapour-tight suit" default:"double"`
+	Clothing quantity.Opt[string] `json:"clothing" label:"Clothing" hint:"What the crew nearest the metal wears" choices:"work:Ordinary work clothes|double:Two layers of cloth|aluminised:Aluminised coat or suit|vapour:Vapour-tight suit" default:"double"`
 	// Acclimatised says that the crew is used to hot work.
 	Acclimatised bool `json:"acclimatised" label:"Crew used to hot work" hint:"A week or more of it, just past"`
 
 	// Answers are the hold points answered so far.
-	Answers []Answer `json:"answers" label:"Hold points answered" max:"200"`
+	Answers []Answer `json:"answers" label:"Hold points answered" hint:"Answered on the safe-handling page" max:"200"`
 }
 
 // Standing stands over and under every list.

@@ -30,36 +30,36 @@ type Input struct {
 
 	// What holds the cope down.
 	CopeMass  quantity.Opt[quantity.Mass]  `json:"cope_mass" label:"Sand in the cope" part:"What holds it down" link:"mould" hint:"Leave empty to reckon it from the flask" min:"0 kg" max:"50 t"`
-	FrameMass quantity.Opt[quantity.Mass]  `json:"frame_mass" label:"Frame of the cope" hint:"The flask itself with its bars" default:"0 kg" min:"0 kg" max:"50 t"`
+	FrameMass quantity.Opt[quantity.Mass]  `json:"frame_mass" label:"Frame of the cope" hint:"Weigh the flask itself with its bars" default:"0 kg" min:"0 kg" max:"50 t"`
 	Weights   []Weight                     `json:"weights" label:"Weights on the cope" link:"pour" hint:"Already laid on, or meant to be" max:"40"`
 	Clamps    []Clamp                      `json:"clamps" label:"Clamps and bolts" hint:"Between cope and drag, with what one of them may hold" max:"40"`
 	ClampLoad quantity.Opt[quantity.Force] `json:"clamp_load" label:"Load allowed on one clamp" hint:"What its maker allows, or you have tried; for how many more are wanted" min:"1 N" max:"1000 kN"`
 
 	// The side of the mould.
-	WallLength quantity.Opt[quantity.Length] `json:"wall_length" label:"Length of the casting's side" part:"Side of the mould" hint:"An upright face, along the flask's wall" min:"1 mm" max:"20 m"`
-	WallHeight quantity.Opt[quantity.Length] `json:"wall_height" label:"Height of that side" hint:"From its top to its bottom" min:"1 mm" max:"5 m"`
+	WallLength quantity.Opt[quantity.Length] `json:"wall_length" label:"Length of the casting's side" part:"Side of the mould" hint:"Rule along the flask's wall, of an upright face" min:"1 mm" max:"20 m"`
+	WallHeight quantity.Opt[quantity.Length] `json:"wall_height" label:"Height of that side" hint:"Rule from its top to its bottom" min:"1 mm" max:"5 m"`
 	WallTop    quantity.Opt[quantity.Length] `json:"wall_top" label:"Depth of its top under the metal level" hint:"0 at the level itself" default:"0 mm" min:"0 mm" max:"10 m"`
 
 	// The casting, for the box.
 	CastingLength quantity.Opt[quantity.Length] `json:"casting_length" label:"Casting length, from above" part:"Box for the casting" link:"mould" hint:"All castings of the mould together, with the space between them" min:"2 mm" max:"10 m"`
 	CastingWidth  quantity.Opt[quantity.Length] `json:"casting_width" label:"Casting width, from above" link:"mould" hint:"All castings of the mould together, with the space between them" min:"2 mm" max:"10 m"`
-	Above         quantity.Opt[quantity.Length] `json:"above" label:"Casting above the parting" link:"mould" hint:"With its risers" default:"0 mm" min:"0 mm" max:"3 m"`
-	Below         quantity.Opt[quantity.Length] `json:"below" label:"Casting below the parting" link:"mould" hint:"Height of the casting that lies in the drag" default:"0 mm" min:"0 mm" max:"3 m"`
+	Above         quantity.Opt[quantity.Length] `json:"above" label:"Casting above the parting" link:"mould" hint:"Rule from the parting up, with its risers" default:"0 mm" min:"0 mm" max:"3 m"`
+	Below         quantity.Opt[quantity.Length] `json:"below" label:"Casting below the parting" link:"mould" hint:"Rule from the parting down" default:"0 mm" min:"0 mm" max:"3 m"`
 	CastingMass   quantity.Opt[quantity.Mass]   `json:"casting_mass" label:"Mass of the castings" link:"weight" hint:"Of all castings of the mould" min:"1 g" max:"20 t"`
-	SprueWidth    quantity.Opt[quantity.Length] `json:"sprue_width" label:"Width of the sprue" link:"gating" hint:"At its top, if it stands between the casting and the end of the flask" min:"2 mm" max:"1 m"`
+	SprueWidth    quantity.Opt[quantity.Length] `json:"sprue_width" label:"Width of the sprue" link:"gating" hint:"Calipers at its top, if it stands between the casting and the end of the flask" min:"2 mm" max:"1 m"`
 
 	// What the sand takes.
-	MetalVolume   quantity.Opt[quantity.Volume]   `json:"metal_volume" label:"Volume of metal in the mould" part:"Sand and binder" link:"weight" hint:"Castings, risers and gating together" min:"0 cm³" max:"10 m³"`
-	MetalMass     quantity.Opt[quantity.Mass]     `json:"metal_mass" label:"Mass of that metal" link:"weight" hint:"For sand to metal" min:"1 g" max:"50 t"`
+	MetalVolume   quantity.Opt[quantity.Volume]   `json:"metal_volume" label:"Volume of metal in the mould" part:"Sand and binder" link:"weight" hint:"Castings, risers and gating together: metal over density" min:"0 cm³" max:"10 m³"`
+	MetalMass     quantity.Opt[quantity.Mass]     `json:"metal_mass" label:"Mass of that metal" link:"weight" hint:"Weighed, or metal to pour; for sand to metal" min:"1 g" max:"50 t"`
 	Binder        quantity.Opt[mouldstuff.Binder] `json:"binder" label:"Binder" link:"mould" hint:"What holds the sand together"`
-	BinderShare   quantity.Opt[quantity.Ratio]    `json:"binder_share" label:"Own share of binder" hint:"On the sand, by weight" min:"0 %" max:"20 %"`
-	HardenerShare quantity.Opt[quantity.Ratio]    `json:"hardener_share" label:"Own share of hardener" hint:"On the binder, by weight" min:"0 %" max:"100 %"`
+	BinderShare   quantity.Opt[quantity.Ratio]    `json:"binder_share" label:"Own share of binder" hint:"As you mix it, on the sand by weight" min:"0 %" max:"20 %"`
+	HardenerShare quantity.Opt[quantity.Ratio]    `json:"hardener_share" label:"Own share of hardener" hint:"As you mix it, on the binder by weight" min:"0 %" max:"100 %"`
 	Moisture      quantity.Opt[quantity.Ratio]    `json:"moisture" label:"Moisture of the sand" link:"mould" hint:"Leave empty for the usual" min:"0 %" max:"20 %"`
 }
 
 // Surface is one level of the cope.
 type Surface struct {
-	Name  string                        `json:"name" label:"Name" max:"60" hint:"What you call it"`
+	Name  string                        `json:"name" label:"Name" max:"60" hint:"Such as flange, runner"`
 	Area  quantity.Area                 `json:"area" label:"Area seen from above" hint:"Upright walls count for nothing" min:"0.05 cm²" max:"100 m²"`
 	Depth quantity.Length               `json:"depth" label:"Depth under the metal level" hint:"From the level in the basin, or in the open riser if that is higher, down to the surface" min:"1 mm" max:"10 m"`
 	X     quantity.Opt[quantity.Length] `json:"x" label:"Its middle, along the flask" hint:"From the left end; leave empty for the middle of the flask" min:"0 mm" max:"20 m"`
@@ -78,7 +78,7 @@ type Core struct {
 
 // Weight is one weight on the cope.
 type Weight struct {
-	Name string                        `json:"name" label:"Name" max:"60" hint:"What you call it"`
+	Name string                        `json:"name" label:"Name" max:"60" hint:"What is painted on it"`
 	Mass quantity.Mass                 `json:"mass" label:"Mass" hint:"As weighed" min:"10 g" max:"50 t"`
 	X    quantity.Opt[quantity.Length] `json:"x" label:"Its middle, along the flask" hint:"From the left end; leave empty for the middle of the flask" min:"0 mm" max:"20 m"`
 	Y    quantity.Opt[quantity.Length] `json:"y" label:"Its middle, across the flask" hint:"From the near side; leave empty for the middle of the flask" min:"0 mm" max:"20 m"`
@@ -88,7 +88,7 @@ type Weight struct {
 type Clamp struct {
 	Name  string                        `json:"name" label:"Name" max:"60" hint:"What you call it"`
 	Load  quantity.Force                `json:"load" label:"Load allowed on one" hint:"What its maker allows, or you have tried" min:"1 N" max:"1000 kN"`
-	Count quantity.Opt[int]             `json:"count" label:"How many here" default:"1" min:"1" max:"40"`
+	Count quantity.Opt[int]             `json:"count" label:"How many here" hint:"Count those at this place" default:"1" min:"1" max:"40"`
 	X     quantity.Opt[quantity.Length] `json:"x" label:"Its place, along the flask" hint:"From the left end; leave empty for the middle of the flask" min:"0 mm" max:"20 m"`
 	Y     quantity.Opt[quantity.Length] `json:"y" label:"Its place, across the flask" hint:"From the near side; leave empty for the middle of the flask" min:"0 mm" max:"20 m"`
 }

@@ -21,13 +21,13 @@ type Input struct {
 	// Carbon, in all its forms.
 	Carbon quantity.Ratio `json:"carbon" label:"Carbon" hint:"Total carbon, by the analysis" min:"1.8 %" max:"4.6 %"`
 	// Silicon after inoculation, if that is analysed.
-	Silicon quantity.Ratio `json:"silicon" label:"Silicon" min:"0.05 %" max:"5 %"`
+	Silicon quantity.Ratio `json:"silicon" label:"Silicon" hint:"By the analysis, or the last heat's from the same charge" min:"0.05 %" max:"5 %"`
 	// The rest of the analysis; what is left out counts as none.
-	Manganese  quantity.Opt[quantity.Ratio] `json:"manganese" label:"Manganese" min:"0 %" max:"3 %"`
-	Phosphorus quantity.Opt[quantity.Ratio] `json:"phosphorus" label:"Phosphorus" min:"0 %" max:"2 %"`
-	Sulphur    quantity.Opt[quantity.Ratio] `json:"sulphur" label:"Sulphur" min:"0 %" max:"0.5 %"`
-	Nickel     quantity.Opt[quantity.Ratio] `json:"nickel" label:"Nickel" hint:"If it was analysed" min:"0 %" max:"3 %"`
-	Chromium   quantity.Opt[quantity.Ratio] `json:"chromium" label:"Chromium" hint:"If it was analysed" min:"0 %" max:"2 %"`
+	Manganese  quantity.Opt[quantity.Ratio] `json:"manganese" label:"Manganese" hint:"By the analysis" min:"0 %" max:"3 %"`
+	Phosphorus quantity.Opt[quantity.Ratio] `json:"phosphorus" label:"Phosphorus" hint:"By the analysis; little in steel and pig, more in old stove plate" min:"0 %" max:"2 %"`
+	Sulphur    quantity.Opt[quantity.Ratio] `json:"sulphur" label:"Sulphur" hint:"By the analysis; cupola iron has most" min:"0 %" max:"0.5 %"`
+	Nickel     quantity.Opt[quantity.Ratio] `json:"nickel" label:"Nickel" hint:"By the analysis, if it was asked for" min:"0 %" max:"3 %"`
+	Chromium   quantity.Opt[quantity.Ratio] `json:"chromium" label:"Chromium" hint:"By the analysis, if it was asked for" min:"0 %" max:"2 %"`
 
 	// Wall is the wall that must come right.
 	Wall quantity.Opt[quantity.Length] `json:"wall" label:"Ruling wall" part:"Casting" link:"metal" hint:"Measure away from bosses; the thinnest for chill, the one under load for strength" min:"1 mm" max:"500 mm"`
@@ -36,7 +36,7 @@ type Input struct {
 	// Grade is the strength that is wanted.
 	Grade quantity.Opt[string] `json:"grade" label:"Grade wanted" hint:"EN 1561: the strength in N/mm² of a separately cast bar of 30 mm" choices:"150:GJL-150|200:GJL-200|250:GJL-250|300:GJL-300|350:GJL-350"`
 	// Matrix picks the margin of manganese over what sulphur binds.
-	Matrix quantity.Opt[string] `json:"matrix" label:"Manganese margin" default:"grey" choices:"ferritic:Ferritic iron, 0.15 %|grey:Grey iron, 0.3 %|pearlitic:Pearlitic iron, 0.35 %"`
+	Matrix quantity.Opt[string] `json:"matrix" label:"Manganese margin" hint:"What the casting is to be: soft, usual, or strong" default:"grey" choices:"ferritic:Ferritic iron, 0.15 %|grey:Grey iron, 0.3 %|pearlitic:Pearlitic iron, 0.35 %"`
 }
 
 // Output is what the analysis says.

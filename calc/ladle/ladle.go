@@ -98,58 +98,58 @@ func (Carry) Choices() [][2]string {
 // Input is the ladle, its metal and the pour wanted of it.
 type Input struct {
 	// Alloy gives the density of the liquid metal.
-	Alloy quantity.Opt[alloy.Code] `json:"alloy" label:"Metal" link:"metal"`
+	Alloy quantity.Opt[alloy.Code] `json:"alloy" label:"Metal" hint:"For its density" link:"metal"`
 	// Density goes before the alloy's.
 	Density quantity.Opt[quantity.Density] `json:"density" label:"Own density, liquid" hint:"Leave empty to use the metal's own" min:"500 kg/m³" max:"20000 kg/m³"`
 	// Metal is what the mould takes, W.
 	Metal quantity.Mass `json:"metal" label:"Metal the mould takes" hint:"Casting, risers, runners, sprue and basin together" link:"weight" min:"0.05 kg" max:"50 t"`
 	// Fill says how much is in the ladle.
-	Fill quantity.Opt[Fill] `json:"fill" label:"Metal in the ladle" default:"pour"`
+	Fill quantity.Opt[Fill] `json:"fill" label:"Metal in the ladle" hint:"Enough for this mould, filled to the freeboard, or an amount of your own" default:"pour"`
 	// InLadle is the metal in the ladle.
-	InLadle quantity.Mass `json:"in_ladle" label:"Amount in the ladle" when:"fill=stated" min:"0.05 kg" max:"50 t"`
+	InLadle quantity.Mass `json:"in_ladle" label:"Amount in the ladle" hint:"On the crane scale, or by charges counted" when:"fill=stated" min:"0.05 kg" max:"50 t"`
 	// Heel is what stays in the ladle.
 	Heel quantity.Opt[quantity.Mass] `json:"heel" label:"Metal to leave in the ladle" hint:"To pig afterwards; it keeps the slag and the last cold metal out of the mould" when:"fill=pour" default:"0 kg" min:"0 kg" max:"20 t"`
 
 	// Shape of the inside.
-	Shape quantity.Opt[Shape] `json:"shape" label:"Inside shape" part:"The ladle" default:"cone"`
+	Shape quantity.Opt[Shape] `json:"shape" label:"Inside shape" hint:"Look inside: straight down, or wider at the top" part:"The ladle" default:"cone"`
 	// Top is the inside diameter at the level of the lip.
-	Top quantity.Length `json:"top" label:"Inside diameter at the lip" hint:"Of the lining, not of the shell" min:"40 mm" max:"3 m"`
+	Top quantity.Length `json:"top" label:"Inside diameter at the lip" hint:"Inside calipers across the lining, not the shell" min:"40 mm" max:"3 m"`
 	// Bottom is the inside diameter at the base.
-	Bottom quantity.Length `json:"bottom" label:"Inside diameter at the base" when:"shape=cone" min:"20 mm" max:"3 m"`
+	Bottom quantity.Length `json:"bottom" label:"Inside diameter at the base" hint:"Of the lining, down at the floor: inside calipers" when:"shape=cone" min:"20 mm" max:"3 m"`
 	// Depth from the lip's lowest point to the base.
-	Depth quantity.Length `json:"depth" label:"Inside depth to the lip" hint:"From the lowest point of the lip straight down to the base" min:"40 mm" max:"4 m"`
+	Depth quantity.Length `json:"depth" label:"Inside depth to the lip" hint:"Rule from the lowest point of the lip straight down to the base" min:"40 mm" max:"4 m"`
 	// Freeboard is the distance wanted from the metal up to the lip.
 	Freeboard quantity.Opt[quantity.Length] `json:"freeboard" label:"Freeboard wanted" hint:"From the metal up to the lip while the ladle stands; left empty, a tenth of the depth. Many shops keep 50 to 75 mm" min:"0 mm" max:"1 m"`
 	// Lip is the edge the metal leaves over.
-	Lip flow.Lip `json:"lip" label:"Lip" part:"The lip"`
+	Lip flow.Lip `json:"lip" label:"Lip" hint:"What the metal runs over" part:"The lip"`
 
 	// Pace says how the flow is stated.
-	Pace quantity.Opt[Pace] `json:"pace" label:"Flow wanted" part:"The pour" default:"time"`
+	Pace quantity.Opt[Pace] `json:"pace" label:"Flow wanted" hint:"From the pouring time, or a flow of your own" part:"The pour" default:"time"`
 	// PourTime is the time the mould is to fill in.
-	PourTime quantity.Time `json:"pour_time" label:"Pouring time" link:"pour" when:"pace=time" min:"0.5 s" max:"1 h"`
+	PourTime quantity.Time `json:"pour_time" label:"Pouring time" hint:"The time you mean to fill the mould in" link:"pour" when:"pace=time" min:"0.5 s" max:"1 h"`
 	// Flow is the flow wanted.
-	Flow quantity.MassFlow `json:"flow" label:"Flow" when:"pace=flow" min:"0.001 kg/s" max:"500 kg/s"`
+	Flow quantity.MassFlow `json:"flow" label:"Flow" hint:"Weigh a timed pour" when:"pace=flow" min:"0.001 kg/s" max:"500 kg/s"`
 	// LipHeight is the drop of the stream.
 	LipHeight quantity.Opt[quantity.Length] `json:"lip_height" label:"Lip above the basin" hint:"While you pour; 50 to 100 mm is good practice" min:"0 mm" max:"3 m"`
 	// Tilt to look at.
 	Tilt quantity.Opt[quantity.Angle] `json:"tilt" label:"Tilt to look at" hint:"How much is left in the ladle at this tilt" min:"0°" max:"90°"`
 
 	// Tare says how the empty weight is known.
-	Tare quantity.Opt[Tare] `json:"tare" label:"Weight of the empty ladle" part:"The weight to carry" default:"weighed"`
+	Tare quantity.Opt[Tare] `json:"tare" label:"Weight of the empty ladle" hint:"On the scale, or reckoned from its walls" part:"The weight to carry" default:"weighed"`
 	// Shell is the mass of the empty steel ladle.
 	Shell quantity.Opt[quantity.Mass] `json:"shell" label:"Shell" hint:"Steel ladle without its lining; with the lining if they were weighed together, and the lining then 0" when:"tare=weighed" min:"0 kg" max:"20 t"`
 	// Lining is the mass of the lining.
-	Lining quantity.Opt[quantity.Mass] `json:"lining" label:"Lining" when:"tare=weighed" min:"0 kg" max:"20 t"`
+	Lining quantity.Opt[quantity.Mass] `json:"lining" label:"Lining" hint:"Lined less unlined on the scale" when:"tare=weighed" min:"0 kg" max:"20 t"`
 	// LiningThickness of wall and floor.
-	LiningThickness quantity.Length `json:"lining_thickness" label:"Thickness of the lining" hint:"Of wall and floor alike" when:"tare=thickness" min:"1 mm" max:"500 mm"`
+	LiningThickness quantity.Length `json:"lining_thickness" label:"Thickness of the lining" hint:"Rule at the rim; wall and floor alike" when:"tare=thickness" min:"1 mm" max:"500 mm"`
 	// LiningDensity of the dried lining.
 	LiningDensity quantity.Density `json:"lining_density" label:"Density of the lining" hint:"From the maker's sheet: about 600 to 1000 kg/m³ for light insulating lining, 1900 to 2900 kg/m³ for dense castable" when:"tare=thickness" min:"200 kg/m³" max:"4500 kg/m³"`
 	// ShellThickness of the steel.
-	ShellThickness quantity.Length `json:"shell_thickness" label:"Thickness of the steel shell" when:"tare=thickness" min:"0.5 mm" max:"80 mm"`
+	ShellThickness quantity.Length `json:"shell_thickness" label:"Thickness of the steel shell" hint:"Calipers at the rim" when:"tare=thickness" min:"0.5 mm" max:"80 mm"`
 	// Shank is everything else that is carried.
-	Shank quantity.Opt[quantity.Mass] `json:"shank" label:"Shank, bail and tools" hint:"All that hangs on the same hands or hook" min:"0 kg" max:"5 t"`
+	Shank quantity.Opt[quantity.Mass] `json:"shank" label:"Shank, bail and tools" hint:"Weigh all that hangs on the same hands or hook" min:"0 kg" max:"5 t"`
 	// Carry says what bears the ladle.
-	Carry quantity.Opt[Carry] `json:"carry" label:"Carried by" default:"hand"`
+	Carry quantity.Opt[Carry] `json:"carry" label:"Carried by" hint:"Hands on a shank, or a hoist" default:"hand"`
 	// Crew is how many carry.
 	Crew quantity.Opt[int] `json:"crew" label:"People who carry it" hint:"Only those with their hands on the shank" when:"carry=hand" default:"2" min:"1" max:"8"`
 }

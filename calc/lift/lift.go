@@ -26,13 +26,13 @@ type Input struct {
 
 	// Cope is the mass of the cope with its flask; or else its sand is
 	// reckoned from its box.
-	Cope       quantity.Opt[quantity.Mass]    `json:"cope" label:"Mass of the cope" part:"What holds it down" hint:"Sand and flask; leave empty to reckon the sand from the box" min:"0 kg" max:"50 t"`
+	Cope       quantity.Opt[quantity.Mass]    `json:"cope" label:"Mass of the cope" part:"What holds it down" hint:"Weigh sand and flask on the crane; left empty, the sand is reckoned from the box" min:"0 kg" max:"50 t"`
 	BoxLength  quantity.Opt[quantity.Length]  `json:"box_length" label:"Cope length, inside" hint:"Measure inside the flask" min:"10 mm" max:"20 m"`
 	BoxWidth   quantity.Opt[quantity.Length]  `json:"box_width" label:"Cope width, inside" hint:"Measure inside the flask" min:"10 mm" max:"20 m"`
 	BoxHeight  quantity.Opt[quantity.Length]  `json:"box_height" label:"Cope height" hint:"Parting line to the top of the sand" min:"10 mm" max:"5 m"`
 	BoxDensity quantity.Opt[quantity.Density] `json:"box_density" label:"Density of the rammed sand" hint:"Weigh a rammed box of known volume" default:"1600 kg/m³" min:"500 kg/m³" max:"4000 kg/m³"`
 	// Weights and Clamps besides the cope itself.
-	Weights quantity.Opt[quantity.Mass]  `json:"weights" label:"Weights on the cope" hint:"Already laid on" default:"0 kg" min:"0 kg" max:"100 t"`
+	Weights quantity.Opt[quantity.Mass]  `json:"weights" label:"Weights on the cope" hint:"Weigh what lies on the cope already" default:"0 kg" min:"0 kg" max:"100 t"`
 	Clamps  quantity.Opt[quantity.Force] `json:"clamps" label:"Holding force of the clamps" hint:"All clamps together, only if you know it" default:"0 N" min:"0 N" max:"10000 kN"`
 	// Surge while the mould fills.
 	Surge quantity.Opt[quantity.Number] `json:"surge" label:"Surge factor" hint:"1.5 by custom, up to 2 for fast and large pours" default:"1.5" min:"1" max:"3"`
@@ -40,15 +40,15 @@ type Input struct {
 
 // Surface is one level of the cope.
 type Surface struct {
-	Name  string          `json:"name" label:"Name" hint:"What you call it"`
+	Name  string          `json:"name" label:"Name" hint:"Such as flange, runner"`
 	Area  quantity.Area   `json:"area" label:"Area seen from above" hint:"Upright walls count for nothing" min:"0.05 cm²" max:"100 m²"`
 	Depth quantity.Length `json:"depth" label:"Depth under the metal level" hint:"From the level in the basin, or in the open riser if that is higher, down to the surface" min:"1 mm" max:"10 m"`
 }
 
 // Core is one drowned core.
 type Core struct {
-	Name    string                         `json:"name" label:"Name" hint:"What you call it"`
-	Volume  quantity.Volume                `json:"volume" label:"Volume in the metal" hint:"Without the prints" min:"0.1 cm³" max:"20 m³"`
+	Name    string                         `json:"name" label:"Name" hint:"What is written on it, or its place"`
+	Volume  quantity.Volume                `json:"volume" label:"Volume in the metal" hint:"From the core box with a jug, without the prints" min:"0.1 cm³" max:"20 m³"`
 	Density quantity.Opt[quantity.Density] `json:"density" label:"Density of the core" hint:"Silica sand cores 1600 to 1650 kg/m³" default:"1600 kg/m³" min:"200 kg/m³" max:"8000 kg/m³"`
 }
 

@@ -115,35 +115,35 @@ func (Rounding) Choices() [][2]string {
 // Input is one lift.
 type Input struct {
 	// What is lifted.
-	What What `json:"what" label:"What is lifted"`
+	What What `json:"what" label:"What is lifted" hint:"Cold things only"`
 	// Load is its mass.
-	Load quantity.Mass `json:"load" label:"Weight of the load" hint:"The heaviest that is lifted" min:"0.1 kg" max:"200 kg"`
+	Load quantity.Mass `json:"load" label:"Weight of the load" hint:"Weigh the heaviest that is lifted" min:"0.1 kg" max:"200 kg"`
 	// Scope confirms that the equation applies.
 	Scope bool `json:"scope" label:"All of this is so" hint:"One person, both hands, standing with room to move; a smooth lift of a load that keeps still; a firm floor with good grip; no more than a step or two; 19 to 26 °C"`
 	// Origin is where the lift starts.
-	Origin Place `json:"origin" label:"Where the lift starts" part:"The lift"`
+	Origin Place `json:"origin" label:"Where the lift starts" hint:"Measure where the hands take hold" part:"The lift"`
 	// Destination is where it ends.
-	Destination Place `json:"destination" label:"Where the load is set down"`
+	Destination Place `json:"destination" label:"Where the load is set down" hint:"Measure where the hands let go"`
 	// Lifts a minute, on average over 15 minutes.
 	Lifts quantity.Number `json:"lifts" label:"Lifts a minute" hint:"Averaged over a quarter of an hour; 0.2 is one in five minutes" min:"0.001" max:"15"`
 	// Duration of the lifting.
-	Duration Duration `json:"duration" label:"How long the lifting goes on"`
+	Duration Duration `json:"duration" label:"How long the lifting goes on" hint:"By the clock, with the rests between"`
 	// Coupling of hands and load.
-	Coupling Coupling `json:"coupling" label:"Hold"`
+	Coupling Coupling `json:"coupling" label:"Hold" hint:"How the hands hold it: handles, edges, or nothing to grip"`
 	// Gloves make the coupling poor.
-	Gloves bool `json:"gloves" label:"Gloves are needed"`
+	Gloves bool `json:"gloves" label:"Gloves are needed" hint:"Tick if it is rough, sharp or warm"`
 	// System is the form of the equation.
 	System quantity.Opt[System] `json:"form" label:"Form of the equation" hint:"The manual's two forms differ by about two per cent" part:"The equation" default:"metric"`
 	// Rounding of the multipliers.
-	Rounding quantity.Opt[Rounding] `json:"rounding" label:"Multipliers" default:"full"`
+	Rounding quantity.Opt[Rounding] `json:"rounding" label:"Multipliers" hint:"In full, or as the manual's tables print them" default:"full"`
 }
 
 // Place is one end of the lift.
 type Place struct {
 	// Reach is H.
-	Reach quantity.Length `json:"reach" label:"Reach" hint:"Level distance from between the ankles to between the hands" min:"50 mm" max:"635 mm"`
+	Reach quantity.Length `json:"reach" label:"Reach" hint:"Tape on the floor: between the ankles to below the hands" min:"50 mm" max:"635 mm"`
 	// Height is V.
-	Height quantity.Opt[quantity.Length] `json:"height" label:"Height of the hands" hint:"Above the floor that the feet stand on" min:"0 mm" max:"1778 mm"`
+	Height quantity.Opt[quantity.Length] `json:"height" label:"Height of the hands" hint:"Tape from the floor that the feet stand on" min:"0 mm" max:"1778 mm"`
 	// Twist is A.
 	Twist quantity.Opt[quantity.Angle] `json:"twist" label:"Twist" hint:"How far the load lies to the side of straight ahead" default:"0°" min:"0°" max:"135°"`
 }

@@ -18,24 +18,24 @@ import (
 // Input is the charge, how hot it is to be, and the furnace.
 type Input struct {
 	// Mass is the metal charged.
-	Mass quantity.Mass `json:"mass" label:"Charge" link:"weight" hint:"All that goes into the furnace" min:"10 g" max:"200 t"`
+	Mass quantity.Mass `json:"mass" label:"Charge" link:"weight" hint:"Weigh all that goes into the furnace" min:"10 g" max:"200 t"`
 	// Figures says where the metal's figures come from.
-	Figures quantity.Opt[string] `json:"figures" label:"Figures of the metal" default:"table" choices:"table:Of a metal in the list|own:Your own"`
+	Figures quantity.Opt[string] `json:"figures" label:"Figures of the metal" hint:"The list's, or a data sheet's" default:"table" choices:"table:Of a metal in the list|own:Your own"`
 	// Alloy is the metal.
-	Alloy alloy.Code `json:"alloy" label:"Metal" when:"figures=table" link:"metal"`
+	Alloy alloy.Code `json:"alloy" label:"Metal" hint:"What is stamped on the ingot, or the nearest to it" when:"figures=table" link:"metal"`
 	// MeltingPoint, HeatSolid, HeatLiquid and Latent are the user's own.
-	MeltingPoint quantity.Temperature    `json:"melting_point" label:"Melting point" when:"figures=own" min:"100 °C" max:"2000 °C"`
-	HeatSolid    quantity.SpecificHeat   `json:"heat_solid" label:"Specific heat, solid" when:"figures=own" min:"50 J/(kg·K)" max:"2000 J/(kg·K)"`
-	HeatLiquid   quantity.SpecificHeat   `json:"heat_liquid" label:"Specific heat, liquid" when:"figures=own" min:"50 J/(kg·K)" max:"2000 J/(kg·K)"`
-	Latent       quantity.SpecificEnergy `json:"latent" label:"Latent heat" when:"figures=own" min:"10 kJ/kg" max:"1000 kJ/kg"`
+	MeltingPoint quantity.Temperature    `json:"melting_point" label:"Melting point" hint:"Liquidus, from the metal's data sheet" when:"figures=own" min:"100 °C" max:"2000 °C"`
+	HeatSolid    quantity.SpecificHeat   `json:"heat_solid" label:"Specific heat, solid" hint:"Mean from cold to melting, from the data sheet" when:"figures=own" min:"50 J/(kg·K)" max:"2000 J/(kg·K)"`
+	HeatLiquid   quantity.SpecificHeat   `json:"heat_liquid" label:"Specific heat, liquid" hint:"From the data sheet" when:"figures=own" min:"50 J/(kg·K)" max:"2000 J/(kg·K)"`
+	Latent       quantity.SpecificEnergy `json:"latent" label:"Latent heat" hint:"Heat of fusion, from the data sheet" when:"figures=own" min:"10 kJ/kg" max:"1000 kJ/kg"`
 	// Start is the temperature of the stock as charged.
 	Start quantity.Opt[quantity.Temperature] `json:"start" label:"Stock as charged" default:"20 °C" hint:"Preheated stock needs less" min:"-40 °C" max:"800 °C"`
 	// Tap is the temperature to melt to; or Superheat over the liquidus.
 	Tap       quantity.Opt[quantity.Temperature] `json:"tap" label:"Temperature to melt to" hint:"In the furnace, before tapping; leave empty for the middle of the usual pouring range" min:"100 °C" max:"2000 °C"`
-	Superheat quantity.Opt[quantity.TempDiff]    `json:"superheat" label:"Or superheat over the liquidus" min:"1 K" max:"600 K"`
+	Superheat quantity.Opt[quantity.TempDiff]    `json:"superheat" label:"Or superheat over the liquidus" hint:"Instead of a temperature: degrees above all molten" min:"1 K" max:"600 K"`
 
 	// Furnace picks the usual efficiency.
-	Furnace quantity.Opt[Furnace] `json:"furnace" label:"Furnace" part:"Furnace" default:"crucible"`
+	Furnace quantity.Opt[Furnace] `json:"furnace" label:"Furnace" hint:"The one that this is melted in" part:"Furnace" default:"crucible"`
 	// Efficiency is the user's own.
 	Efficiency quantity.Opt[quantity.Ratio] `json:"efficiency" label:"Own efficiency" hint:"Heat in the metal over energy put in, from a melt with the fuel weighed or the meter read; goes before the usual" min:"1 %" max:"100 %"`
 	// Fuel picks the heating value.
@@ -48,8 +48,8 @@ type Input struct {
 	Lining quantity.Opt[quantity.Ratio] `json:"lining" label:"Heat of crucible and lining" hint:"Over the heat of the metal, usually 20 to 50 %" when:"first_heat=yes" default:"35 %" min:"0 %" max:"300 %"`
 
 	// Power is what goes into the furnace; or FuelRate, of a fuel that is weighed.
-	Power    quantity.Opt[quantity.Power]    `json:"power" label:"Burner or electrical power" part:"Time" min:"0.1 kW" max:"100000 kW"`
-	FuelRate quantity.Opt[quantity.MassFlow] `json:"fuel_rate" label:"Or fuel burned" unit:"kg/h,lb/h" when:"furnace=crucible|reverberatory|cupola" min:"0.05 kg/h" max:"20000 kg/h"`
+	Power    quantity.Opt[quantity.Power]    `json:"power" label:"Burner or electrical power" hint:"From the plate on the burner or the furnace" part:"Time" min:"0.1 kW" max:"100000 kW"`
+	FuelRate quantity.Opt[quantity.MassFlow] `json:"fuel_rate" label:"Or fuel burned" hint:"Weigh the bottle before and after a timed run" unit:"kg/h,lb/h" when:"furnace=crucible|reverberatory|cupola" min:"0.05 kg/h" max:"20000 kg/h"`
 }
 
 // Output is heat, energy, fuel and time; low is with the better efficiency.

@@ -18,11 +18,11 @@ type Input struct {
 	// Wall is the wall that the casting mostly has.
 	Wall quantity.Opt[quantity.Length] `json:"wall" label:"Usual wall" hint:"Measure with calipers, away from bosses and ribs" min:"1 mm" max:"500 mm"`
 	// PourTemperature is the metal's temperature as it leaves the lip.
-	PourTemperature quantity.Opt[quantity.Temperature] `json:"pour_temperature" label:"Pouring temperature" hint:"At the lip of the ladle; leave empty for the middle of the usual range" min:"150 °C" max:"1750 °C"`
+	PourTemperature quantity.Opt[quantity.Temperature] `json:"pour_temperature" label:"Pouring temperature" hint:"Thermometer at the lip of the ladle; left empty, the middle of the usual range" min:"150 °C" max:"1750 °C"`
 	// Density is the user's own density of the solid metal.
 	Density quantity.Opt[quantity.Density] `json:"density" label:"Own density, solid" hint:"Only if you have weighed a sample of known volume" part:"Your own figures" min:"1500 kg/m³" max:"20000 kg/m³"`
 	// DensityLiquid is the user's own density of the liquid metal.
-	DensityLiquid quantity.Opt[quantity.Density] `json:"density_liquid" label:"Own density, liquid" hint:"Only if you trust it more than the table; the liquid is a few per cent lighter than the solid" min:"1500 kg/m³" max:"20000 kg/m³"`
+	DensityLiquid quantity.Opt[quantity.Density] `json:"density_liquid" label:"Own density, liquid" hint:"From the metal's data sheet, if you trust it more than the list; a few per cent lighter than the solid" min:"1500 kg/m³" max:"20000 kg/m³"`
 }
 
 // Output is what the other calculators use.

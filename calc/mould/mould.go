@@ -21,8 +21,8 @@ type Input struct {
 	Moisture quantity.Opt[quantity.Ratio] `json:"moisture" label:"Moisture of the sand" hint:"Weigh 100 g, dry it, weigh it again" min:"0 %" max:"20 %"`
 
 	// CopeHeight and DragHeight are the heights of the two half moulds.
-	CopeHeight quantity.Length `json:"cope_height" label:"Cope height" part:"Flask" hint:"Inside the flask, parting line to the top" min:"20 mm" max:"3 m"`
-	DragHeight quantity.Length `json:"drag_height" label:"Drag height" hint:"Inside the flask, parting line to the bottom board" min:"20 mm" max:"3 m"`
+	CopeHeight quantity.Length `json:"cope_height" label:"Cope height" part:"Flask" hint:"Rule inside the flask, parting line to the top" min:"20 mm" max:"3 m"`
+	DragHeight quantity.Length `json:"drag_height" label:"Drag height" hint:"Rule inside the flask, parting line to the bottom board" min:"20 mm" max:"3 m"`
 	// FlaskLength and FlaskWidth are the inside of the flask.
 	FlaskLength quantity.Length `json:"flask_length" label:"Flask length, inside" hint:"Measure inside the flask" min:"50 mm" max:"10 m"`
 	FlaskWidth  quantity.Length `json:"flask_width" label:"Flask width, inside" hint:"Measure inside the flask" min:"50 mm" max:"10 m"`
@@ -38,9 +38,9 @@ type Input struct {
 	// Projected is the area of casting, seen from above, that presses on the cope.
 	Projected quantity.Opt[quantity.Area] `json:"projected" label:"Area under the cope" hint:"Casting and runners seen from above; if you leave it empty, length times width is taken, which is never too little" min:"0.05 cm²" max:"100 m²"`
 	// CastingVolume is the metal volume of all castings in the mould.
-	CastingVolume quantity.Opt[quantity.Volume] `json:"casting_volume" label:"Volume of the castings" link:"weight" hint:"Metal volume of all castings of the mould" min:"0.1 cm³" max:"10 m³"`
+	CastingVolume quantity.Opt[quantity.Volume] `json:"casting_volume" label:"Volume of the castings" link:"weight" hint:"Metal volume of all castings of the mould: mass over density" min:"0.1 cm³" max:"10 m³"`
 	// CastingMass is their mass, for the table of sand thickness.
-	CastingMass quantity.Opt[quantity.Mass] `json:"casting_mass" label:"Mass of the castings" link:"weight" hint:"Of all castings of the mould" min:"1 g" max:"20 t"`
+	CastingMass quantity.Opt[quantity.Mass] `json:"casting_mass" label:"Mass of the castings" link:"weight" hint:"Weigh all castings of the mould" min:"1 g" max:"20 t"`
 	// SandDensity is the user's own rammed density.
 	SandDensity quantity.Opt[quantity.Density] `json:"sand_density" label:"Own density of the rammed sand" part:"Your own figures" hint:"Weigh a rammed box of known volume" min:"800 kg/m³" max:"4000 kg/m³"`
 }

@@ -25,38 +25,38 @@ type Input struct {
 	Alloy alloy.Code `json:"alloy" label:"Metal" link:"metal" hint:"It sets the contraction tables and the grades that are suggested"`
 	// Overall is the largest overall dimension of the finished casting, by
 	// which the standard picks the machining allowance.
-	Overall quantity.Opt[quantity.Length] `json:"overall" label:"Largest overall size" hint:"Of the finished casting; leave empty to take the largest outside size below" min:"5 mm" max:"10 m"`
+	Overall quantity.Opt[quantity.Length] `json:"overall" label:"Largest overall size" hint:"Longest size of the finished casting, on the drawing; left empty, the largest outside size below" min:"5 mm" max:"10 m"`
 	// Dimensions are the sizes on the drawing.
-	Dimensions []Dimension `json:"dimensions" label:"Sizes" min:"1" max:"60"`
+	Dimensions []Dimension `json:"dimensions" label:"Sizes" hint:"One entry for each size of the drawing that you cut the pattern to" min:"1" max:"60"`
 
 	// Table names the contraction table; left out, the metal's first.
-	Table quantity.Opt[alloy.TableName] `json:"table" label:"Contraction table" part:"Contraction" hint:"Leave empty for the first that covers the metal"`
+	Table quantity.Opt[alloy.TableName] `json:"table" label:"Contraction table" part:"Contraction" hint:"The book your shop goes by; left empty, the first that covers the metal"`
 	// Own is the shop's own contraction of a free length.
-	Own quantity.Opt[quantity.Ratio] `json:"own" label:"Own contraction" hint:"Measured on your own castings; goes before every table" unit:"mm/m,in/ft" min:"0 %" max:"6 %"`
+	Own quantity.Opt[quantity.Ratio] `json:"own" label:"Own contraction" hint:"Pattern less casting, over casting: measure both cold. Goes before every table" unit:"mm/m,in/ft" min:"0 %" max:"6 %"`
 	// OwnRestrained is the shop's own contraction of a restrained length; left
 	// out, the same as Own.
-	OwnRestrained quantity.Opt[quantity.Ratio] `json:"own_restrained" label:"Own contraction, restrained" hint:"Between cores or flanges, if you have measured that too" unit:"mm/m,in/ft" min:"0 %" max:"6 %"`
+	OwnRestrained quantity.Opt[quantity.Ratio] `json:"own_restrained" label:"Own contraction, restrained" hint:"The same, measured between cores or flanges" unit:"mm/m,in/ft" min:"0 %" max:"6 %"`
 	// Convention says what the contraction is a share of.
-	Convention quantity.Opt[string] `json:"convention" label:"Contraction is a share of" default:"casting" choices:"casting:The casting: pattern = casting × (1 + s)|mould:The mould: pattern = casting ÷ (1 − s)"`
+	Convention quantity.Opt[string] `json:"convention" label:"Contraction is a share of" hint:"How your tables or rules were made; a shrink rule is of the casting" default:"casting" choices:"casting:The casting: pattern = casting × (1 + s)|mould:The mould: pattern = casting ÷ (1 − s)"`
 
 	// Sand is the mould's bond, for the grades that are suggested.
-	Sand quantity.Opt[string] `json:"sand" label:"Sand" part:"Mould and pattern" default:"clay" choices:"clay:Clay-bonded|chemical:Chemically bonded"`
+	Sand quantity.Opt[string] `json:"sand" label:"Sand" hint:"How the sand is bonded: clay gives way, chemical bond holds" part:"Mould and pattern" default:"clay" choices:"clay:Clay-bonded|chemical:Chemically bonded"`
 	// Stuff is what the pattern is made of, for the draft.
-	Stuff quantity.Opt[string] `json:"stuff" label:"Pattern stuff" default:"wood" choices:"wood:Wood|metal:Metal or plastic"`
+	Stuff quantity.Opt[string] `json:"stuff" label:"Pattern stuff" hint:"What the pattern is made of; metal and plastic keep closer grades" default:"wood" choices:"wood:Wood|metal:Metal or plastic"`
 	// DraftWay says whether draft adds metal to the casting or takes it off.
-	DraftWay quantity.Opt[string] `json:"draft_way" label:"Draft" default:"add" choices:"add:Adds metal to the casting|take:Takes metal off the casting"`
+	DraftWay quantity.Opt[string] `json:"draft_way" label:"Draft" hint:"Where the drawing shows no draft: ask who machines it" default:"add" choices:"add:Adds metal to the casting|take:Takes metal off the casting"`
 
 	// Grade is the dimensional casting tolerance grade, DCTG 1 to 15.
-	Grade quantity.Opt[int] `json:"grade" label:"Casting tolerance grade (DCTG)" part:"Tolerance and machining" hint:"Leave empty for the grade suggested for metal and sand" min:"1" max:"15"`
+	Grade quantity.Opt[int] `json:"grade" label:"Casting tolerance grade (DCTG)" part:"Tolerance and machining" hint:"From the drawing or the order; left empty, that suggested for metal and sand" min:"1" max:"15"`
 	// RMAGrade is the required machining allowance grade, A to K.
-	RMAGrade quantity.Opt[string] `json:"rma_grade" label:"Machining allowance grade (RMAG)" hint:"Leave empty for the grade suggested for the metal" choices:"A:A|B:B|C:C|D:D|E:E|F:F|G:G|H:H|J:J|K:K"`
+	RMAGrade quantity.Opt[string] `json:"rma_grade" label:"Machining allowance grade (RMAG)" hint:"From the drawing or the order; left empty, that suggested for the metal" choices:"A:A|B:B|C:C|D:D|E:E|F:F|G:G|H:H|J:J|K:K"`
 
 	// WorkingAlloy is the metal of a working pattern that is itself cast.
 	WorkingAlloy quantity.Opt[alloy.Code] `json:"working_alloy" label:"Metal of the working pattern" part:"Master pattern" hint:"Only where the pattern is itself a casting and needs a master"`
 	// WorkingOwn is the shop's own contraction of the working pattern's metal.
-	WorkingOwn quantity.Opt[quantity.Ratio] `json:"working_own" label:"Own contraction of the working pattern" unit:"mm/m,in/ft" min:"0 %" max:"6 %"`
+	WorkingOwn quantity.Opt[quantity.Ratio] `json:"working_own" label:"Own contraction of the working pattern" hint:"From castings of that metal made off your own masters" unit:"mm/m,in/ft" min:"0 %" max:"6 %"`
 	// WorkingStock is what is dressed off each face of the working pattern.
-	WorkingStock quantity.Opt[quantity.Length] `json:"working_stock" label:"Dressing stock on the working pattern, per face" default:"0 mm" min:"0 mm" max:"10 mm"`
+	WorkingStock quantity.Opt[quantity.Length] `json:"working_stock" label:"Dressing stock on the working pattern, per face" hint:"What filing and polishing the metal pattern takes off each face" default:"0 mm" min:"0 mm" max:"10 mm"`
 }
 
 // The kinds of a dimension.
@@ -72,28 +72,28 @@ type Dimension struct {
 	// Name as on the drawing.
 	Name string `json:"name" label:"Name" hint:"As on the drawing: flange diameter, bore, height of boss" max:"60"`
 	// Kind tells which way stock and rapping work.
-	Kind quantity.Opt[string] `json:"kind" label:"Kind" default:"outside" choices:"outside:Outside size|inside:Inside size or bore|step:Step or centre distance|wall:Wall thickness"`
+	Kind quantity.Opt[string] `json:"kind" label:"Kind" hint:"How calipers take it: over the metal, inside it, or from place to place" default:"outside" choices:"outside:Outside size|inside:Inside size or bore|step:Step or centre distance|wall:Wall thickness"`
 	// Size is the finished size.
-	Size quantity.Length `json:"size" label:"Finished size" hint:"As it leaves the shop, after any machining" min:"0.5 mm" max:"10 m"`
+	Size quantity.Length `json:"size" label:"Finished size" hint:"From the drawing, as it leaves the shop after any machining" min:"0.5 mm" max:"10 m"`
 	// Restraint says how far mould and cores hold the length as it contracts.
 	Restraint quantity.Opt[string] `json:"restraint" label:"Restraint" hint:"A plain bar is free; a length between two flanges or over a hard core is held" default:"free" choices:"free:Free to contract|partly:Partly restrained|full:Fully restrained"`
 	// Machined says how many of its two faces are cut.
 	Machined quantity.Opt[string] `json:"machined" label:"Machined" hint:"A turned diameter or a bore is cut on both faces" default:"none" choices:"none:As cast|one:On one face|both:On both faces"`
 	// CutFace says which face of a step is cut where only one is.
-	CutFace quantity.Opt[string] `json:"cut_face" label:"Face that is cut" when:"kind=step" hint:"Counts where one face of the step is machined" default:"high" choices:"high:The high face: stock lengthens the step|low:The low face: stock shortens the step"`
+	CutFace quantity.Opt[string] `json:"cut_face" label:"Face that is cut" when:"kind=step" hint:"Look how it lies in the mould; counts where one face of the step is machined" default:"high" choices:"high:The high face: stock lengthens the step|low:The low face: stock shortens the step"`
 	// CopeExtra is stock added to one face that lies uppermost in the mould.
 	CopeExtra quantity.Opt[quantity.Length] `json:"cope_extra" label:"Extra stock, cope face" hint:"Dirt and gas rise; a face uppermost in the mould often gets half as much again" when:"machined=one|both" default:"0 mm" min:"0 mm" max:"50 mm"`
 	// Tolerance is the size's own tolerance, full width.
-	Tolerance quantity.Opt[quantity.Length] `json:"tolerance" label:"Own casting tolerance, full width" hint:"Leave empty to read it from the standard's table" min:"0.01 mm" max:"100 mm"`
+	Tolerance quantity.Opt[quantity.Length] `json:"tolerance" label:"Own casting tolerance, full width" hint:"From the drawing or the order; left empty, from the standard's table" min:"0.01 mm" max:"100 mm"`
 	// Rapping is how much rapping opens the mould on this size.
 	Rapping quantity.Opt[quantity.Length] `json:"rapping" label:"Rapping" hint:"How much rapping opens the mould on a size parallel to the parting: 0.5 to 1.5 mm for a wooden pattern rapped by hand, common practice; 0 along the draw, on core boxes and for machine moulding" when:"kind=outside|inside|wall" default:"0 mm" min:"0 mm" max:"10 mm"`
 	// DraftHeight is the height of the drawn face.
-	DraftHeight quantity.Opt[quantity.Length] `json:"draft_height" label:"Height of the drawn faces" hint:"Leave empty where the size has no drawn faces" when:"kind=outside|inside|wall" min:"1 mm" max:"10 m"`
+	DraftHeight quantity.Opt[quantity.Length] `json:"draft_height" label:"Height of the drawn faces" hint:"How deep the face stands in the sand; left empty where nothing is drawn" when:"kind=outside|inside|wall" min:"1 mm" max:"10 m"`
 	// DraftFace says whether the drawn faces of a wall are outside or inside
 	// ones; those of other sizes follow their kind.
-	DraftFace quantity.Opt[string] `json:"draft_face" label:"Drawn faces of the wall are" when:"kind=wall" default:"outside" choices:"outside:Both outside: a rib|inside:Both inside: between two pockets"`
+	DraftFace quantity.Opt[string] `json:"draft_face" label:"Drawn faces of the wall are" hint:"Which way the two faces of the wall are drawn" when:"kind=wall" default:"outside" choices:"outside:Both outside: a rib|inside:Both inside: between two pockets"`
 	// Measured is the size of a pattern that is already there.
-	Measured quantity.Opt[quantity.Length] `json:"measured" label:"Pattern at hand measures" hint:"Fill in to see what an existing pattern will give" min:"0.5 mm" max:"11 m"`
+	Measured quantity.Opt[quantity.Length] `json:"measured" label:"Pattern at hand measures" hint:"Calipers on the pattern you have, to see what it will give" min:"0.5 mm" max:"11 m"`
 }
 
 // Output is the pattern, size by size, and what it rests on.

@@ -44,7 +44,7 @@ const Format = 1
 // Document is a plan as it is saved. A section is the input of its
 // calculator; what is blank there is filled from the other sections.
 type Document struct {
-	Format quantity.Opt[int] `json:"format" label:"Format" default:"1" min:"1" max:"1" hint:"Version of this file's form"`
+	Format quantity.Opt[int] `json:"format" label:"Format" default:"1" min:"1" max:"1" hint:"Set by the page that wrote the file"`
 	Title  string            `json:"title" label:"Name of the plan" max:"120" hint:"What is being cast, and for whom"`
 	Note   string            `json:"note" label:"Notes" max:"4000" hint:"Anything the crew should know"`
 

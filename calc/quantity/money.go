@@ -5,6 +5,10 @@ import (
 	"strconv"
 )
 
+// Currency marks an amount of money as it is shown: the reader's currency takes
+// its place at the door, and nothing is ever converted.
+const Currency = "¤"
+
 // Money is an amount in the user's own currency, which is never named. Its
 // zero value is nothing.
 type Money float64
@@ -75,8 +79,12 @@ func (q *Price) UnmarshalText(text []byte) (err error) {
 // formatMoney shows two decimals, as a till does, and more only where two
 // would show nothing of the amount.
 func formatMoney(x float64) string {
-	if math.Abs(x) >= 0.1 && math.Abs(x) < 1e15 {
-		return strconv.FormatFloat(x, 'f', 2, 64)
+	sign := ""
+	if x < 0 {
+		sign, x = "-", -x
 	}
-	return FormatNumber(x, 3, 2)
+	if x >= 0.1 && x < 1e15 {
+		return sign + Currency + strconv.FormatFloat(x, 'f', 2, 64)
+	}
+	return sign + Currency + FormatNumber(x, 3, 2)
 }

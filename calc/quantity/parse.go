@@ -33,7 +33,11 @@ func ParseKind(k *Kind, text string, system System, entry string) (float64, erro
 	if len(text) > maxText {
 		return 0, refuse(k, strings.ToValidUTF8(text[:maxText], "")+"…", "it is too long")
 	}
-	p := &parser{kind: k, text: text, rest: normalise(text), entry: entry}
+	rest := text
+	if k == moneyKind || k == priceKind {
+		rest = strings.Replace(text, Currency, "", 1) // as it is shown
+	}
+	p := &parser{kind: k, text: text, rest: normalise(rest), entry: entry}
 	return p.value()
 }
 

@@ -77,7 +77,7 @@ type Point struct {
 	// X is the distance across; for a turned profile the radius.
 	X quantity.Opt[quantity.Length] `json:"x" label:"Across, or radius" default:"0 mm" min:"-10 m" max:"10 m" hint:"for a turned profile the distance from the axis"`
 	// Y is the distance up; for a turned profile along the axis.
-	Y quantity.Opt[quantity.Length] `json:"y" label:"Up, or along the axis" default:"0 mm" min:"-10 m" max:"10 m"`
+	Y quantity.Opt[quantity.Length] `json:"y" label:"Up, or along the axis" hint:"Rule along the axis, from any one end" default:"0 mm" min:"-10 m" max:"10 m"`
 }
 
 // Solid is one plain body, or several alike. Which dimensions count depends on
@@ -86,32 +86,32 @@ type Solid struct {
 	// Name is what the user calls it.
 	Name string `json:"name" label:"Name" max:"60" hint:"such as flange, web, boss"`
 	// Form picks the solid.
-	Form Form `json:"form" label:"Shape"`
+	Form Form `json:"form" label:"Shape" hint:"The plain body nearest to it"`
 	// Role says metal or hollow.
 	Role quantity.Opt[Role] `json:"role" label:"Add or take away" default:"add" hint:"a bore or a cored hollow is taken away; an overlap of two solids counts twice unless you take it away once"`
 	// Count is how many alike.
-	Count quantity.Opt[int] `json:"count" label:"How many" default:"1" min:"1" max:"1000"`
+	Count quantity.Opt[int] `json:"count" label:"How many" hint:"In one casting, all alike" default:"1" min:"1" max:"1000"`
 
 	// Length of a plate, bar or wedge.
-	Length quantity.Length `json:"length" label:"Length" when:"form=plate|bar|wedge" min:"0.1 mm" max:"20 m"`
+	Length quantity.Length `json:"length" label:"Length" hint:"Longest side: rule or tape" when:"form=plate|bar|wedge" min:"0.1 mm" max:"20 m"`
 	// Width of a plate, bar or wedge.
-	Width quantity.Length `json:"width" label:"Width" when:"form=plate|bar|wedge" min:"0.1 mm" max:"20 m"`
+	Width quantity.Length `json:"width" label:"Width" hint:"The side across: rule or calipers" when:"form=plate|bar|wedge" min:"0.1 mm" max:"20 m"`
 	// Thickness of a plate.
-	Thickness quantity.Length `json:"thickness" label:"Thickness" when:"form=plate" min:"0.1 mm" max:"20 m"`
+	Thickness quantity.Length `json:"thickness" label:"Thickness" hint:"Measure with calipers" when:"form=plate" min:"0.1 mm" max:"20 m"`
 	// Diameter: outside of a cylinder, tube or ball; larger end of a frustum;
 	// foot of a cap; of a torus, the ring's own circle through the middle of
 	// its section.
 	Diameter quantity.Length `json:"diameter" label:"Diameter" when:"form=cylinder|tube|frustum|sphere|cap|torus" min:"0.1 mm" max:"20 m" hint:"outside; of a cone the foot, of a cap its flat face, of a round ring the circle through the middle of the section"`
 	// Inner is the bore of a tube.
-	Inner quantity.Length `json:"inner" label:"Bore" when:"form=tube" min:"0.1 mm" max:"20 m"`
+	Inner quantity.Length `json:"inner" label:"Bore" hint:"Inside calipers, or the core's diameter" when:"form=tube" min:"0.1 mm" max:"20 m"`
 	// TopDiameter is the other end of a frustum; zero for a cone.
 	TopDiameter quantity.Opt[quantity.Length] `json:"top_diameter" label:"Diameter at the other end" when:"form=frustum" default:"0 mm" min:"0 mm" max:"20 m" hint:"0 for a full cone"`
 	// Section is the diameter of a torus's section.
-	Section quantity.Length `json:"section" label:"Diameter of the section" when:"form=torus" min:"0.1 mm" max:"20 m"`
+	Section quantity.Length `json:"section" label:"Diameter of the section" hint:"Calipers across the ring's section" when:"form=torus" min:"0.1 mm" max:"20 m"`
 	// Sides is the number of sides of a regular prism.
-	Sides int `json:"sides" label:"Sides" when:"form=prism" min:"3" max:"60"`
+	Sides int `json:"sides" label:"Sides" hint:"Count them" when:"form=prism" min:"3" max:"60"`
 	// Flats is the circle that fits inside a regular prism.
-	Flats quantity.Length `json:"flats" label:"Across flats" when:"form=prism" min:"0.1 mm" max:"20 m" hint:"the circle that fits inside"`
+	Flats quantity.Length `json:"flats" label:"Across flats" when:"form=prism" min:"0.1 mm" max:"20 m" hint:"Calipers across two flats: the circle that fits inside"`
 	// Height of everything that has one; the thick end of a wedge, the one
 	// thickness of an outline.
 	Height quantity.Length `json:"height" label:"Height or length" when:"form=bar|cylinder|tube|frustum|cap|wedge|prism|outline" min:"0.1 mm" max:"20 m" hint:"of a wedge the thick end; of an own outline its one thickness"`

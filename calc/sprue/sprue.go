@@ -18,20 +18,20 @@ type Input struct {
 	// Height is the metal's height above the foot.
 	Height quantity.Length `json:"height" label:"Height of the sprue" part:"Sprue" hint:"Metal level in the basin down to the foot or the gate" min:"5 mm" max:"5 m"`
 	// BaseArea is the narrowest section at the foot, the choke.
-	BaseArea quantity.Opt[quantity.Area] `json:"base_area" label:"Area at the foot" hint:"The narrowest section, which sets the flow" min:"0.05 cm²" max:"5000 cm²"`
+	BaseArea quantity.Opt[quantity.Area] `json:"base_area" label:"Area at the foot" hint:"Calipers on the narrowest section, which sets the flow" min:"0.05 cm²" max:"5000 cm²"`
 	// TopArea is the section under the basin.
-	TopArea quantity.Opt[quantity.Area] `json:"top_area" label:"Area at the top" hint:"Just under the basin" min:"0.05 cm²" max:"5000 cm²"`
+	TopArea quantity.Opt[quantity.Area] `json:"top_area" label:"Area at the top" hint:"Calipers just under the basin" min:"0.05 cm²" max:"5000 cm²"`
 	// BasinDepth is the depth of metal above the top section.
 	BasinDepth quantity.Opt[quantity.Length] `json:"basin_depth" label:"Depth of metal in the basin" hint:"Metal level down to the top of the sprue" min:"1 mm" max:"1 m"`
 	// Flow is the flow wanted.
-	Flow quantity.Opt[quantity.VolumeFlow] `json:"flow" label:"Flow that you want" hint:"For the area at the foot" min:"0.1 cm³/s" max:"1000 L/s"`
+	Flow quantity.Opt[quantity.VolumeFlow] `json:"flow" label:"Flow that you want" hint:"Mass over the time you want, over density; for the area at the foot" min:"0.1 cm³/s" max:"1000 L/s"`
 	// Discharge is the share of the frictionless flow.
 	Discharge quantity.Opt[quantity.Number] `json:"discharge" label:"Discharge coefficient" hint:"1 is the textbook stream without friction; 0.85 to 0.9 tapered sprue, 0.7 to 0.75 straight" default:"1" min:"0.2" max:"1"`
 	// Gravity for those who reckon with 10.
 	Gravity quantity.Opt[quantity.Number] `json:"gravity" label:"Free fall, m/s²" hint:"9.81; exam papers also take 10" default:"9.81" min:"9.7" max:"10"`
 
 	// Volume of the mould, Gate its place, and the cavity's heights.
-	Volume       quantity.Opt[quantity.Volume] `json:"volume" label:"Volume of the mould" part:"Mould" hint:"All the metal that has to run in" min:"0.1 cm³" max:"10 m³"`
+	Volume       quantity.Opt[quantity.Volume] `json:"volume" label:"Volume of the mould" part:"Mould" hint:"Castings, risers and gating: metal over density" min:"0.1 cm³" max:"10 m³"`
 	Gate         quantity.Opt[flow.Position]   `json:"gate" label:"Gate" hint:"Where the metal enters the cavity" default:"top"`
 	CavityHeight quantity.Length               `json:"cavity_height" label:"Height of the cavity" when:"gate=bottom|parting" hint:"As it stands in the mould" min:"1 mm" max:"5 m"`
 	CopeHeight   quantity.Opt[quantity.Length] `json:"cope_height" label:"Cavity above the gate" when:"gate=parting" hint:"The part of its height in the cope" default:"0 mm" min:"0 mm" max:"5 m"`

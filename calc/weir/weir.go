@@ -33,13 +33,13 @@ func (Wanted) Choices() [][2]string {
 // Input is a lip and the head or the flow over it.
 type Input struct {
 	// Lip is the edge.
-	Lip flow.Lip `json:"lip" label:"Lip"`
+	Lip flow.Lip `json:"lip" label:"Lip" hint:"What it runs over"`
 	// Wanted is what to work out.
-	Wanted quantity.Opt[Wanted] `json:"wanted" label:"Wanted" default:"flow"`
+	Wanted quantity.Opt[Wanted] `json:"wanted" label:"Wanted" hint:"Which of the two you do not know" default:"flow"`
 	// Head over the lowest point of the lip.
 	Head quantity.Length `json:"head" label:"Head over the lip" hint:"From the lowest point of the lip up to the still surface behind it" when:"wanted=flow" min:"0.1 mm" max:"2 m"`
 	// Flow over the lip.
-	Flow quantity.VolumeFlow `json:"flow" label:"Flow" when:"wanted=head" min:"0.01 cm³/s" max:"10 m³/s"`
+	Flow quantity.VolumeFlow `json:"flow" label:"Flow" hint:"Weigh or measure what runs in a timed while" when:"wanted=head" min:"0.01 cm³/s" max:"10 m³/s"`
 	// Alloy gives the density for the flow by mass.
 	Alloy quantity.Opt[alloy.Code] `json:"alloy" label:"Metal" hint:"For the flow by mass; leave empty for water and the like" link:"metal"`
 }

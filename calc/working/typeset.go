@@ -16,7 +16,7 @@ func (v Value) String() string {
 	return quantity.FormatNumber(v.Value, 4, 6) + unit
 }
 
-var pretty = strings.NewReplacer("^0.5", "½", "^(1/3)", "⅓", "^2", "²", "^3", "³", "*", "·", "degC", "°C", "degF", "°F", "deg", "°")
+var pretty = strings.NewReplacer("^0.5", "½", "^(1/3)", "⅓", "^2", "²", "^3", "³", "*", "·", "degC", "°C", "degF", "°F", "deg", "°", "money", quantity.Currency)
 
 // PrettyUnit writes an ASCII unit as print does: "kg/m^3" as "kg/m³".
 func PrettyUnit(unit string) string {

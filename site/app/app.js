@@ -5,34 +5,46 @@ import { plainBar } from "../features/bar/bar.js";
 import { title } from "./save.js";
 import { to } from "./route.js";
 import "../features/class/class.js";
+import "../features/compare/compare.js";
 import "../features/evidence/evidence.js";
 import "../features/plan/plan.js";
 import "../features/print/rule.js";
 import "../features/settings/settings.js";
+import "../features/share/shared.js";
 import "../features/start/start.js";
+
+const names = { settings: "Settings", sources: "Sources", rule: "Contraction rule", class: "Class", compare: "Two plans side by side", shared: "A shared plan" };
 
 /** Data: {state, examples, readEvidence, room (what the class needs)}. */
 export class App extends Element {
   #view = "";
 
   view({ state, examples, readEvidence, room }) {
-    const { route, open, calculators } = state;
     const notices = this.notices(state);
-    const view =
-      route.view === "settings"
-        ? h("pw-settings", { key: "settings", ".data": { state } })
-        : route.view === "sources"
-          ? h("pw-evidence", { key: "sources", ".data": { state, readEvidence } })
-          : route.view === "rule"
-            ? h("pw-rule", { key: "rule", ".data": { state } })
-          : route.view === "class"
-            ? h("pw-class", { key: "class", ".data": { state, lesson: route.lesson, room } })
-          : route.view === "plan" && open?.id === route.plan && calculators
-            ? h("pw-plan", { key: "plan", ".data": { state } })
-            : route.view === "plan"
-              ? [plainBar(state), h("main", { key: "wait", class: "page prose" }, h("h1", { tabindex: "-1" }, state.missing === route.plan ? "This plan is not on this device" : "Opening the plan"), state.missing === route.plan && h("p", null, "It may have been deleted, or kept in another browser. ", h("a", { href: to.start() }, "See the saved plans")))]
-              : h("pw-start", { key: "start", ".data": { state, examples } });
+    const view = this.shown(state, examples, readEvidence, room);
     return [notices.length > 0 && h("div", { key: "notices", class: "notices", role: "status" }, notices), view];
+  }
+
+  shown(state, examples, readEvidence, room) {
+    const { route, open, calculators } = state;
+    switch (route.view) {
+      case "settings":
+        return h("pw-settings", { key: "settings", ".data": { state } });
+      case "sources":
+        return h("pw-evidence", { key: "sources", ".data": { state, readEvidence } });
+      case "rule":
+        return h("pw-rule", { key: "rule", ".data": { state } });
+      case "class":
+        return h("pw-class", { key: "class", ".data": { state, lesson: route.lesson, room } });
+      case "compare":
+        return h("pw-compare", { key: "compare", ".data": { state } });
+      case "shared":
+        return h("pw-shared", { key: "shared", ".data": { state } });
+      case "plan":
+        if (open?.id === route.plan && calculators) return h("pw-plan", { key: "plan", ".data": { state } });
+        return [plainBar(state), h("main", { key: "wait", class: "page prose" }, h("h1", { tabindex: "-1" }, state.missing === route.plan ? "This plan is not on this device" : "Opening the plan"), state.missing === route.plan && h("p", null, "It may have been deleted, or kept in another browser. ", h("a", { href: to.start() }, "See the saved plans")))];
+    }
+    return h("pw-start", { key: "start", ".data": { state, examples } });
   }
 
   notices(state) {
@@ -54,8 +66,9 @@ export class App extends Element {
   // heading; its title is in the window's bar.
   drawn() {
     const { route, open } = this.data.state;
-    document.title = route.view === "plan" && open ? `${title(open.doc)} · Pourwright` : route.view === "settings" ? "Settings · Pourwright" : route.view === "sources" ? "Sources · Pourwright" : route.view === "rule" ? "Contraction rule · Pourwright" : route.view === "class" ? "Class · Pourwright" : "Pourwright";
-    const view = route.view + (route.plan ?? "") + (route.lesson ?? "");
+    const name = route.view === "plan" && open ? title(open.doc) : names[route.view];
+    document.title = name ? `${name} · Pourwright` : "Pourwright";
+    const view = [route.view, route.plan, route.lesson, route.a, route.b, route.code].join();
     if (view === this.#view) return;
     const first = this.#view === "";
     this.#view = view;

@@ -1,8 +1,13 @@
-// Plan files: readable JSON, named NAME.pour.json.
+// Plan files: readable JSON, named NAME.pour.json; and the shop's own figures.
 import { title } from "./save.js";
 
 /** Hands a plan to the user as a file. */
-export const saveFile = (doc) => hand(JSON.stringify({ format: 1, ...doc }, null, 2) + "\n", "application/json", fileName(title(doc)));
+export const saveFile = (doc) => handJSON({ format: 1, ...doc }, fileName(title(doc)));
+
+/** Hands the shop's own figures to the user as a file. */
+export const saveFigures = (figures) => handJSON({ format: 1, figures }, "shop-figures.json");
+
+const handJSON = (content, name) => hand(JSON.stringify(content, null, 2) + "\n", "application/json", name);
 
 function hand(text, type, name) {
   const url = URL.createObjectURL(new Blob([text], { type }));

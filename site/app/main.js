@@ -7,16 +7,18 @@ import "./app.js";
 import { examples, lessons, readCalculators, readEvidence } from "./data.js";
 import { Engine } from "./engine.js";
 import { keepOffline } from "./engine-source.js";
-import { newest, readFile, saveFile, saveRecord } from "./files.js";
+import { newest, readFile, saveFigures, saveFile, saveRecord } from "./files.js";
+import { anything, keepOwn, readOwn } from "./own.js";
 import { keepPrefs, keepPrint, readPrefs, readPrint, themeOf } from "./prefs.js";
 import { read, to } from "./route.js";
 import { copyTitle, Keeper, newId, title } from "./save.js";
+import { codeIn, fits, pack, unpack } from "./share.js";
 import { createStore, initial, readingKey, spreadQuestion } from "./store.js";
 
 const pause = 40; // ms that the answers wait for the next stroke
 const calm = 250; // ms that the spans wait after the answers
 
-const store = createStore({ ...initial, prefs: readPrefs(), print: readPrint(), route: read(location.hash) });
+const store = createStore({ ...initial, prefs: readPrefs(), print: readPrint(), own: { ...initial.own, doc: readOwn() }, route: read(location.hash) });
 const { dispatch } = store;
 const app = document.createElement("pw-app");
 const notice = (id, text) => dispatch({ type: "notice", notice: { id, text } });
@@ -24,6 +26,9 @@ const notice = (id, text) => dispatch({ type: "notice", notice: { id, text } });
 // ── What goes wrong without anybody having foreseen it ──
 addEventListener("error", (e) => e.error && notice("error", `Something on this page went wrong (${e.message}). What you entered is saved. If the page behaves oddly, load it again.`));
 addEventListener("unhandledrejection", (e) => notice("error", `Something on this page went wrong (${e.reason?.message ?? e.reason}). What you entered is saved. If the page behaves oddly, load it again.`));
+
+/** What is asked with every call: the reader's units and currency. */
+const asks = () => ({ units: store.state.prefs.units, currency: store.state.prefs.currency });
 
 const engine = new Engine((state) => dispatch({ type: "engine", state }));
 
@@ -77,17 +82,50 @@ const wants = {
     const { open, route } = store.state;
     location.replace(to.sheet(open.id, route.station, answer));
   },
-  "new-plan": () => start({ format: newest, title: "" }),
+  "new-plan": async () => start(await withOwn({ format: newest, title: "" })),
+  own: async ({ action }) => {
+    if (action.type !== "commit") return dispatch({ type: "own", action });
+    const { path, field, text } = action;
+    const reply = field.sort === "quantity" && text.trim() ? await engine.call("read", asks(), { kind: field.kind, unit: field.unit, text }) : null;
+    dispatch({ type: "own", action: { type: "keep", path, text, keep: reply?.ok ? reply.keep : text } });
+  },
+  "use-own": ({ fills }) => dispatch({ type: "fill", fills }),
+  "save-own": () => saveFigures(store.state.own.doc),
+  "open-own": async ({ file }) => {
+    try {
+      const { figures } = await readFile(file);
+      if (typeof figures !== "object" || figures === null) throw new Error(`“${file.name}” holds no shop's figures. Nothing was changed.`);
+      dispatch({ type: "own-open", figures });
+    } catch (error) {
+      notice("file", error.message);
+    }
+  },
   "open-example": ({ at }) => start(structuredClone(examples[at].plan)),
   "open-file": async ({ file }) => {
     try {
       const doc = await readFile(file);
+      if (doc.figures) throw new Error(`“${file.name}” holds a shop's own figures: open it in the settings.`);
       if (Number(doc.format) > newest) notice("newer", `“${file.name}” was written by a newer Pourwright (format ${doc.format}). It opens as far as it is understood, and keeps the rest.`);
       await start(doc);
     } catch (error) {
       notice("file", error.message);
     }
   },
+  "open-link": ({ text }) => {
+    const code = codeIn(text);
+    if (code) location.hash = to.shared(code);
+    else notice("file", "That is no link that carries a plan. Such a link has #/shared/ in it and a long run of letters behind.");
+  },
+  "take-shared": () => store.state.shared?.doc && start(store.state.shared.doc),
+  "copy-link": async () => {
+    try {
+      await navigator.clipboard.writeText(store.state.packed.link);
+      notice("copied", "The link is copied.");
+    } catch {
+      notice("copied", "This browser does not let a page copy. Mark the link and copy it by hand.");
+    }
+  },
+  "send-link": () => navigator.share({ title: title(store.state.open.doc), url: store.state.packed.link }).catch(() => {}), // who calls it off wants no notice
   "copy-plan": async ({ id }) => {
     const record = await keeper.get(id);
     if (!record) return;
@@ -178,10 +216,106 @@ function bring(id) {
   brought = null;
 }
 
-const refresh = async () => dispatch({ type: "plans", plans: await keeper.list() });
+async function refresh() {
+  const plans = await keeper.list();
+  dispatch({ type: "plans", plans });
+  const briefs = await inBrief(plans);
+  if (store.state.plans === plans) dispatch({ type: "briefs", briefs: Object.fromEntries(plans.map((p, i) => [p.id, briefs[i]])) });
+}
+
+/** What each plan pours, and how much of it: of [{doc, units}], [{metal, poured}]. */
+async function inBrief(plans) {
+  await calculatorsKnown;
+  if (plans.length === 0) return [];
+  const reply = await engine.call("brief", asks(), { plans: plans.map(({ doc, units }) => ({ units, plan: understood(doc, planFields()).known })) });
+  return reply.plans ?? [];
+}
+
+// Two plans side by side, asked about again when the units change.
+async function compare() {
+  const { a, b } = store.state.route;
+  await keeperOpen;
+  await calculatorsKnown;
+  const records = await Promise.all([keeper.get(a), keeper.get(b)]);
+  const { units } = store.state.prefs;
+  let reply = null;
+  if (records.every(Boolean)) {
+    const docs = await Promise.all(records.map((r) => settle(r.doc, r.units)));
+    const [first, second] = docs.map((doc) => doc && understood(doc, planFields()).known);
+    if (first && second) reply = await engine.call("compare", asks(), { a: first, b: second });
+  }
+  const { route, prefs } = store.state;
+  if (route.a === a && route.b === b && prefs.units === units) dispatch({ type: "compared", compared: { a, b, plans: records.map((r) => r && { id: r.id, title: title(r.doc) }), reply } });
+}
+
+// The plan in hand as a link and a QR code. A page that was opened as a file
+// has an address that leads nowhere on another device, so its QR code carries
+// the plan alone, to be pasted into another Pourwright.
+let packing = null; // the document that is packed, or being packed
+
+async function packUp() {
+  const { id, doc } = store.state.open;
+  packing = doc;
+  const code = await pack(doc);
+  const link = fits(code) ? location.href.replace(/#.*/, "") + to.shared(code) : null;
+  const carries = location.protocol === "file:" ? to.shared(code) : link;
+  const reply = link && (await engine.call("qr", {}, { text: carries }));
+  if (store.state.open?.id === id && store.state.open.doc === doc) dispatch({ type: "packed", packed: { doc, link, rows: reply?.rows ?? null } });
+}
+
+// The plan that the address carries, to be looked at before it is taken.
+async function unpackShared() {
+  const { code } = store.state.route;
+  const shared = { code };
+  try {
+    shared.doc = await unpack(code);
+    [shared.brief] = await inBrief([{ doc: shared.doc, units: "metric" }]);
+  } catch (error) {
+    shared.wrong = error.message;
+  }
+  if (store.state.route.code === code) dispatch({ type: "shared", shared });
+}
+
+// ── The shop's own figures ──
+
+const ownKnown = () => (store.state.ownFields ? understood(store.state.own.doc, store.state.ownFields).known : store.state.own.doc);
+
+/** A new plan with the shop's figures in it. */
+async function withOwn(doc) {
+  if (!anything(store.state.own.doc)) return doc;
+  const reply = await engine.call("own", asks(), { figures: ownKnown(), plan: doc });
+  return (reply.fills ?? []).reduce((out, { path, value }) => put(out, path, value), doc);
+}
+
+// What the figures are worth in the plan in hand, asked once its answers are in.
+async function askOwn() {
+  const { open, own, prefs } = store.state;
+  if (!anything(own.doc)) return;
+  const question = [open.id, open.rev, own.rev, prefs.units].join();
+  if (store.state.ownHere?.question === question) return;
+  const reply = await engine.call("own", asks(), { figures: ownKnown(), plan: understood(open.doc, planFields()).known }, "own");
+  if (reply?.ok && store.state.open === open) dispatch({ type: "ownHere", here: { question, fills: reply.fills, ladles: reply.ladles, stands: new Set(reply.stands) } });
+}
+
+// The fields of the figures, and what is wrong with what stands in them.
+async function lookOwn() {
+  const { units } = store.state.prefs;
+  const reply = await engine.call("ownfields", asks(), {});
+  if (!reply.ok || units !== store.state.prefs.units) return;
+  dispatch({ type: "ownFields", fields: reply.fields });
+  await checkOwn();
+}
+
+async function checkOwn() {
+  const { rev } = store.state.own;
+  const reply = await engine.call("own", asks(), { figures: ownKnown(), plan: {} }, "own");
+  if (!reply?.ok || rev !== store.state.own.rev) return;
+  dispatch({ type: "ownFaults", faults: reply.faults });
+  await readAll(quantities(store.state.own.doc, store.state.ownFields ?? []));
+}
 
 async function sketch() {
-  const reply = await engine.call("plan", { units: store.state.prefs.units }, {});
+  const reply = await engine.call("plan", asks(), {});
   if (reply.ok) dispatch({ type: "sketch", drawing: reply.drawing });
 }
 
@@ -201,12 +335,26 @@ function follow(state) {
     if (state.prefs.units !== before.prefs.units) knowCalculators();
   }
   if (state.open && state.open.id === before.open?.id && state.open.doc !== before.open.doc) keep(state);
-  if (state.print !== before.print) keepPrint(state.print);
-  if (ruleWanted(state) && state.calculators) setRule(state);
+  if (state.own.doc !== before.own.doc) {
+    if (!keepOwn(state.own.doc)) notice("own", "The shop's figures are not saved: this device has no room left for them. Save them as a file.");
+    if (state.ownFields) checkOwn();
+  }
   if (state.open && state.calculators) {
     calculate(state);
     if (state.route.page === "furnace") followPour(state);
   }
+  if (state.print !== before.print) keepPrint(state.print);
+  if (ruleWanted(state) && state.calculators) setRule(state);
+  if (state.open && state.route.page === "share" && state.open.doc !== packing) packUp();
+  if (state.prefs.units !== before.prefs.units) look(state.route);
+}
+
+// What a view of no one plan shows, as it is opened and in other units.
+function look({ view }) {
+  if (view === "start") refresh();
+  if (view === "settings") lookOwn();
+  if (view === "compare") compare();
+  if (view === "shared") unpackShared();
 }
 
 const keep = ({ open, prefs }) => open && keeper.put(open.id, open.doc, prefs.units);
@@ -215,19 +363,20 @@ const keep = ({ open, prefs }) => open && keeper.put(open.id, open.doc, prefs.un
 // those of the open sheet alone; a reply that comes too late for what is now in
 // hand is dropped.
 function calculate(state) {
-  const question = [state.open.id, state.open.rev, state.prefs.units, state.working && state.route.station].join();
+  const question = [state.open.id, state.open.rev, state.prefs.units, state.prefs.currency, state.working && state.route.station].join();
   if (asked && asked.question === question && asked.calculators === state.calculators) return;
   const first = !asked || asked.id !== state.open.id || !state.reply;
   asked = { question, id: state.open.id, calculators: state.calculators };
   const mine = asked;
   clearTimeout(timer);
   timer = setTimeout(async () => {
-    const { open, prefs, working, route } = store.state;
+    const { open, working, route } = store.state;
     if (!open || asked !== mine) return;
-    const reply = await engine.call("plan", { units: prefs.units, working, station: route.station }, understood(open.doc, planFields()).known, "plan");
+    const reply = await engine.call("plan", { ...asks(), working, station: route.station }, understood(open.doc, planFields()).known, "plan");
     if (!reply || asked !== mine || store.state.open?.id !== mine.id) return;
     dispatch({ type: "reply", reply });
     readTexts();
+    askOwn();
     askSpread();
   }, first ? 0 : pause);
 }
@@ -273,7 +422,7 @@ function askSpread() {
   }
   spreadTimer = setTimeout(async () => {
     aside ??= new Engine(() => {});
-    const reply = await aside.call("spread", { units: prefs.units }, understood(open.doc, planFields()).known, "spread");
+    const reply = await aside.call("spread", asks(), understood(open.doc, planFields()).known, "spread");
     if (reply && spreadQuestion(store.state) === question) dispatch({ type: "spread", spread: { question, reply } });
   }, calm);
 }
@@ -281,14 +430,18 @@ function askSpread() {
 // Asks how the texts of the open sheet are read, so that "16 1/2 in" can show
 // what it comes to.
 async function readTexts() {
-  const { open, route, prefs, readings } = store.state;
+  const { open, route } = store.state;
   const field = planFields().find((f) => f.key === route.station);
-  if (!field || !open) return;
+  if (field && open) await readAll(quantities(open.doc[field.key], field.fields));
+}
+
+async function readAll(typed) {
+  const { prefs, readings } = store.state;
   const fresh = {};
-  for (const q of quantities(open.doc[field.key], field.fields)) {
+  for (const q of typed) {
     const key = readingKey(prefs.units, q.field, q.text);
     if (key in readings || key in fresh) continue;
-    const reply = await engine.call("read", { units: prefs.units }, { kind: q.field.kind, unit: q.field.unit, text: q.text });
+    const reply = await engine.call("read", asks(), { kind: q.field.kind, unit: q.field.unit, text: q.text });
     fresh[key] = reply.ok ? reply.shown : "";
   }
   if (Object.keys(fresh).length > 0) dispatch({ type: "reading", readings: fresh });
@@ -317,7 +470,7 @@ async function go() {
     if (store.state.open) dispatch({ type: "close" });
     asked = followed = null;
     await keeperOpen;
-    await refresh();
+    look(route);
     if (route.view === "start" && !store.state.sketch) await sketch();
   } else if (store.state.open?.id !== route.plan) {
     if (store.state.open) dispatch({ type: "close" });

@@ -1,5 +1,5 @@
-// What the user prefers: the unit system, the theme, and what goes on paper.
-// Kept on the device, never in a plan.
+// What the user prefers: the unit system, the theme, the currency, and what goes
+// on paper. Kept on the device, never in a plan.
 
 const key = "pourwright.preferences";
 const printKey = "pourwright.print";
@@ -13,15 +13,19 @@ export const themes = [
 
 export function readPrefs() {
   try {
-    const { units, theme } = JSON.parse(localStorage.getItem(key)) ?? {};
+    const { units, theme, currency } = JSON.parse(localStorage.getItem(key)) ?? {};
     return {
       units: units === "us" ? "us" : "metric",
       theme: themes.some(([name]) => name === theme) ? theme : "",
+      currency: typeof currency === "string" ? currencyOf(currency) : "",
     };
   } catch {
-    return { units: "metric", theme: "" };
+    return { units: "metric", theme: "", currency: "" };
   }
 }
+
+/** A currency's sign or code out of what was typed: letters, signs and a point. */
+export const currencyOf = (text) => text.replaceAll(/[^\p{L}\p{Sc}.]/gu, "").slice(0, 4);
 
 export function keepPrefs(prefs) {
   try {

@@ -48,7 +48,7 @@ export class Keeper {
       ? await asked(this.#db.transaction(plansStore).objectStore(plansStore).getAll())
       : keys(prefix).map((key) => JSON.parse(localStorage.getItem(key)));
     const unwritten = this.#unwritten();
-    return [...records.filter((r) => !unwritten.some((u) => u.id === r.id)), ...unwritten].map(({ id, title, changed, doc }) => ({ id, title, changed, alloy: doc?.metal?.alloy })).sort((a, b) => (a.changed < b.changed ? 1 : -1));
+    return [...records.filter((r) => !unwritten.some((u) => u.id === r.id)), ...unwritten].map(({ id, title, changed, units, doc }) => ({ id, title, changed, units, doc })).sort((a, b) => (a.changed < b.changed ? 1 : -1));
   }
 
   async get(id) {

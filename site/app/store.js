@@ -4,14 +4,24 @@ import { get, put, textOf } from "../shared/document.js";
 
 const deepest = 300; // changes that can be taken back
 
+/** A document in hand: what can be taken back, the field that is typed in, how often it has changed. */
+function session(id, doc) {
+  return { id, doc, past: [], future: [], typing: null, rev: 0 };
+}
+
 /** @typedef {{type: string}} Action and whatever its reducer reads */
 
 export const initial = {
   route: { view: "start" },
-  prefs: { units: "metric", theme: "" }, // theme "": as the device says
+  prefs: { units: "metric", theme: "", currency: "" }, // theme "": as the device says
+  own: session("own", {}), // the shop's own figures, edited as a plan is
+  ownFields: null, // their fields, in prefs.units
+  ownFaults: [], // what is wrong with them
+  ownHere: null, // what they are worth in the plan in hand: {question, fills, ladles, stands}
   calculators: null, // the door's list, in prefs.units
   engine: "starting", // ready, failed
   sketch: null, // the drawing of an empty plan, for the start page
+  briefs: {}, // metal and metal to pour of the saved plans, by id
   plans: null, // the saved plans, newest first; null while they are being read
   open: null, // the plan in hand, see "open"
   reply: null, // the engine's answer to it, never of an older units or plan
@@ -20,6 +30,9 @@ export const initial = {
   broken: "", // the engine's third reply: our own bug
   working: false, // whether the steps are wanted
   readings: {}, // how typed texts are read, by readingKey
+  compared: null, // two plans side by side: {a, b, plans, reply}
+  packed: null, // the plan in hand as a link: {doc, link, carries, rows (of its QR code)}
+  shared: null, // the plan that the address carries: {code, doc, wrong, brief}
   saving: { state: "saved" }, // saving, kept (in the smaller store), failed
   print: { sheets: {}, paper: "", rule: {} }, // what goes on paper, see features/print/choice.js
   rule: { question: "", reply: null }, // the contraction rule, see ruleQuestion
@@ -29,7 +42,7 @@ export const initial = {
 };
 
 /** What a spread was asked of: of another plan, change or system it is out of date. */
-export const spreadQuestion = ({ open, prefs }) => open && [open.id, open.rev, prefs.units].join();
+export const spreadQuestion = ({ open, prefs }) => open && [open.id, open.rev, prefs.units, prefs.currency].join();
 
 export const readingKey = (units, field, text) => [units, field.kind, field.unit, text].join("|");
 
@@ -39,17 +52,21 @@ const reducers = {
     route,
     working: Boolean(route.answer) || (s.working && s.route.station === route.station && s.route.plan === route.plan),
   }),
-  prefs: (s, { prefs }) => ({ ...s, prefs: { ...s.prefs, ...prefs } }),
+  prefs: (s, { prefs }) => ({ ...s, prefs: { ...s.prefs, ...prefs }, readings: "currency" in prefs ? {} : s.readings }),
   calculators: (s, { calculators }) => ({ ...s, calculators }),
   engine: (s, { state }) => ({ ...s, engine: state }),
   sketch: (s, { drawing }) => ({ ...s, sketch: drawing }),
   plans: (s, { plans }) => ({ ...s, plans }),
+  briefs: (s, { briefs }) => ({ ...s, briefs }),
+  compared: (s, { compared }) => ({ ...s, compared }),
+  packed: (s, { packed }) => ({ ...s, packed }),
+  shared: (s, { shared }) => ({ ...s, shared }),
   print: (s, { print }) => ({ ...s, print: { ...s.print, ...print } }),
   "rule-edit": (s, { path, value }) => ({ ...s, print: put(s.print, path, value === "" ? undefined : value) }),
   rule: (s, { question, reply }) => ({ ...s, rule: { question, reply } }),
-  open: (s, { id, doc, strange }) => ({ ...s, open: { id, doc, strange, past: [], future: [], typing: null, rev: 0 }, reply: null, furnace: null, spread: null, broken: "" }),
+  open: (s, { id, doc, strange }) => ({ ...s, open: { ...session(id, doc), strange }, reply: null, furnace: null, spread: null, ownHere: null, broken: "" }),
   missing: (s, { id }) => ({ ...s, missing: id }),
-  close: (s) => ({ ...s, open: null, reply: null, furnace: null, spread: null, broken: "", working: false }),
+  close: (s) => ({ ...s, open: null, reply: null, furnace: null, spread: null, ownHere: null, broken: "", working: false }),
   renamed: (s, { from, id }) => (s.open?.id === from ? { ...s, open: { ...s.open, id } } : s),
   reply: (s, { reply }) => (reply.broken ? { ...s, broken: reply.broken } : { ...s, reply, broken: "" }),
   furnace: (s, { reply }) => (reply.ok ? { ...s, furnace: reply.furnace } : { ...s, broken: reply.broken ?? s.broken }),
@@ -82,6 +99,16 @@ const reducers = {
   "list-remove": (s, { path, at }) => list(s, path, (items) => items.toSpliced(at, 1)),
   "list-copy": (s, { path, at }) => list(s, path, (items) => items.toSpliced(at + 1, 0, structuredClone(items[at]))),
   "list-move": (s, { path, at, to }) => list(s, path, (items) => items.toSpliced(at, 1).toSpliced(to, 0, items[at])),
+
+  // Blanks that the shop's own figures fill, as one change.
+  fill: (s, { fills }) => changed(s, fills.reduce((doc, { path, value }) => put(doc, path, value), s.open.doc), { push: true, typing: null }),
+
+  // A change of the shop's own figures is one that a plan might have.
+  own: (s, { action }) => ({ ...s, own: reducers[action.type]({ ...s, open: s.own }, action).open }),
+  "own-open": (s, { figures }) => ({ ...s, own: { ...s.own, doc: figures, rev: s.own.rev + 1, typing: null } }),
+  ownFields: (s, { fields }) => ({ ...s, ownFields: fields }),
+  ownFaults: (s, { faults }) => ({ ...s, ownFaults: faults }),
+  ownHere: (s, { here }) => ({ ...s, ownHere: here }),
 
   // A hold point is answered in the plan, under its code.
   hold: (s, { code, change, done }) => {

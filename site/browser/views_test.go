@@ -31,6 +31,11 @@ func (tab *browserTab) views() []view {
 		{"print", at(plan + "/print")},
 		{"rule", at("#/rule")},
 		{"furnace", at(plan + "/furnace")},
+		{"share", func(tab *browserTab) {
+			tab.view(plan + "/share")
+			tab.until(`document.querySelector("[data-shared=qr]")`)
+		}},
+		{"broken link", at("#/shared/none")},
 	}
 	tab.view(plan)
 	for _, station := range tab.stations() {
@@ -88,6 +93,29 @@ func (tab *browserTab) states() []view {
 			tab.view("#/")
 			tab.click("[data-action=delete-plan]")
 			tab.until(`document.querySelector("[data-action=delete-plan-yes]")`)
+		}},
+		{"compare", func(tab *browserTab) {
+			tab.view("#/settings") // which forgets the question
+			tab.view("#/")
+			tab.click("[data-action=copy-plan]")
+			tab.until(`document.querySelectorAll("[data-plan]").length > 1`)
+			tab.click("[data-action=compare]")
+			tab.until(`document.querySelector("[data-action=compare-with]")`)
+		}},
+		{"compared", func(tab *browserTab) {
+			tab.click("[data-action=compare-with]")
+			tab.until(`document.querySelector("[data-section]")`)
+			tab.quiet()
+		}},
+		{"shared", func(tab *browserTab) {
+			tab.view(plan + "/share")
+			tab.until(`document.querySelector("[data-shared=link]")`)
+			tab.view(js[string](tab, `new URL(document.querySelector("[data-shared=link]").value).hash`))
+			tab.until(`document.querySelector("[data-action=take-shared]")`)
+		}},
+		{"shop's figures", func(tab *browserTab) {
+			tab.ownFigures()
+			tab.fill("sand.moisture", "90 %")
 		}},
 		{"new plan", func(tab *browserTab) {
 			tab.view("#/")

@@ -18,7 +18,7 @@ export const label = ({ path, field }, unit) =>
   h("div", { class: "field-head" }, h("label", { for: idOf(path), class: "field-label" }, field.label), unit && h("span", { class: "field-unit" }, unit));
 
 /** What goes below the input. extra stands first: how it was read, or where a blank gets its value. */
-export function below({ path, field, fault, need, findings }, extra) {
+export function below({ path, field, fault, need, findings, own }, extra) {
   const range =
     field.min && field.max ? `${field.min} to ${field.max}.` : field.min ? `${field.min} or more.` : field.max ? `Up to ${field.max}.` : "";
   const hint = [field.hint && sentence(field.hint), field.sort !== "list" && range].filter(Boolean).join(" ");
@@ -26,6 +26,7 @@ export function below({ path, field, fault, need, findings }, extra) {
     fault && h("p", { key: "fault", class: "field-fault", id: idOf(path, "-fault") }, faultText(fault)),
     need && !fault && h("p", { key: "need", class: "field-need" }, "Still wanted."),
     extra,
+    own && h("p", { key: "own", class: "field-blank", "data-own": path }, "Your shop's own figure."),
     hint && h("p", { key: "hint", class: "field-hint", id: idOf(path, "-hint") }, hint),
     findings?.length > 0 && h("div", { key: "findings", class: "field-findings", id: idOf(path, "-findings") }, findings.map((f) => finding({ ...f, source: undefined }))),
   ];

@@ -19,7 +19,8 @@ const tags = {
 
 /**
  * Draws fields of the group at base. about says what is known of each path:
- * {faults, needs, linked, findings, readings, titles, units}, maps by path.
+ * {faults, needs, linked, findings, readings, titles, units}, maps by path, and
+ * stands, the paths that hold a figure of the shop's own.
  */
 export function form(fields, group, base, about) {
   const sections = [];
@@ -62,8 +63,10 @@ function one(field, value, base, about) {
       need: about.needs[path],
       linked: about.linked[path],
       findings: about.findings[path],
+      own: about.stands?.has(path),
       reading: field.sort === "quantity" ? about.reading(field, text) : undefined,
       titles: about.titles,
+      currency: about.currency,
     },
   });
 }

@@ -11,7 +11,7 @@ export class QuantityField extends Element {
     const { field, path, text, fault, linked, reading, titles } = data;
     const blank = !text.trim();
     return [
-      label(data, field.unit && "in " + unitWord(field.unit)),
+      label(data, unitOf(data)),
       h("input", {
         key: "input",
         id: idOf(path),
@@ -36,6 +36,13 @@ export class QuantityField extends Element {
       ]),
     ];
   }
+}
+
+/** What stands to the right of the name: the unit, led by the reader's currency where it is money. */
+function unitOf({ field, currency }) {
+  const money = (field.kind === "money" || field.kind === "price") && currency;
+  if (!money && !field.unit) return "";
+  return ["in", money, field.unit && unitWord(field.unit)].filter(Boolean).join(" ");
 }
 
 function placeholder(field, linked, titles) {

@@ -44,6 +44,7 @@ export const bar = (state) => {
       h("div", { class: "when-tight" }, unitSwitch(state)),
       h("button", { type: "button", class: "button button-quiet", "data-action": "save-file", onclick: want("save-file") }, "Save as file"),
       h("a", { class: "button button-quiet", href: to.lesson("") }, "Class"),
+      h("a", { class: "button button-quiet", href: to.plan(open.id, "share"), "data-action": "share" }, "Share"),
       h("a", { class: "button button-quiet", href: to.settings() }, "Settings"),
       h("a", { class: "button button-quiet", href: to.sources() }, "Sources"),
       h("a", { class: "button button-quiet", href: to.start() }, "All plans"),

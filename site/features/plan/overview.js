@@ -8,9 +8,9 @@ import { quantities, strays } from "../../shared/document.js";
 import { to } from "../../app/route.js";
 import "../spread/spread.js";
 
-/** Data: {plan (id), doc, fields (of the plan itself), strange, reply, spread, fresh (whether that is of the plan as it stands), about}. */
+/** Data: {shop (what the shop's figures are worth here), plan (id), doc, fields (of the plan itself), strange, reply, spread, fresh (whether that is of the plan as it stands), about}. */
 export class Overview extends Element {
-  view({ plan, doc, fields, strange, reply, spread, fresh, about }) {
+  view({ shop, plan, doc, fields, strange, reply, spread, fresh, about }) {
     const own = fields.filter((f) => f.sort !== "group" && f.key !== "format");
     const begun = reply?.stations.some((s) => s.state !== "blank");
     const needy = reply?.stations.filter((s) => s.needs.length > 0 && s.state !== "blank") ?? [];
@@ -30,6 +30,7 @@ export class Overview extends Element {
         reply && reply.findings.length === 0 && needy.length === 0 && faulty.length === 0 && h("p", { key: "none", class: "quiet" }, begun ? "Nothing so far. That covers what you have filled in, and no more." : "Nothing yet."),
       ),
       begun && h("pw-spread", { key: "spread", class: "sheet-part", ".data": { plan, straying: quantities(doc, fields).some((q) => strays(q.text)), reply: spread, fresh, titles: about.titles } }),
+      shop && this.own(shop),
       strange.length > 0 &&
         h(
           "section",
@@ -39,6 +40,21 @@ export class Overview extends Element {
           h("ul", { class: "strange" }, strange.map((path) => h("li", null, h("code", null, path)))),
         ),
     ];
+  }
+
+  // The blanks that the shop's own figures would fill, and its ladles to choose from.
+  own({ fills, ladles, stands }) {
+    if (fills.length + ladles.length + stands.size === 0) return null;
+    const use = (label, list, more) => h("button", { type: "button", class: "button", onclick: () => this.want("use-own", { fills: list }), ...more }, label);
+    return h(
+      "section",
+      { key: "own", class: "sheet-part" },
+      h("h3", null, "Your shop's own figures"),
+      stands.size > 0 && h("p", { key: "stands" }, stands.size === 1 ? "One entry of this plan is your shop's own." : `${stands.size} entries of this plan are your shop's own.`),
+      fills.length > 0 && h("p", { key: "fills" }, "Left blank here, and known to your shop: " + [...new Set(fills.map((f) => f.label.toLowerCase()))].join(", ") + "."),
+      fills.length > 0 && h("p", { key: "use" }, use("Use the shop's figures", fills, { "data-action": "use-own" })),
+      ladles.length > 0 && h("div", { key: "ladles" }, h("p", null, "A ladle of yours:"), h("p", { class: "own-ladles" }, ladles.map((l, i) => use(l.name, l.fills, { "data-action": "use-ladle", "aria-label": "Take the ladle " + l.name, key: String(i) })))),
+    );
   }
 }
 

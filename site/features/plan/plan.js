@@ -15,6 +15,7 @@ import "../handling/handling.js";
 import "../mould/drawing.js";
 import "../mould/parts-list.js";
 import { paperPages } from "../print/room.js";
+import "../share/share.js";
 import "../sheet/sheet.js";
 import "./overview.js";
 
@@ -35,13 +36,14 @@ export class Plan extends Element {
       reply && h("pw-pour-card", { key: "card", class: "pour-card", role: "region", "aria-label": "Pour card", ".data": { plan: open.id, card: reply.card } }),
       page === "handling" && h("main", { key: "handling", class: "page" }, h("pw-handling", { ".data": { state, about: known, fields } })),
       page === "print" && h("main", { key: "print", class: "page" }, h("pw-print-room", { ".data": { state } })),
+      page === "share" && h("main", { key: "share", class: "page" }, h("pw-share", { ".data": { state } })),
       page === "mould" && this.mould(state, fields, known),
       page === "mould" && h("div", { key: "paper", class: "only-print" }, this.printing && paperPages(state)),
     ];
   }
 
   mould(state, fields, known) {
-    const { open, reply, route, spread } = state;
+    const { open, reply, route, spread, ownHere } = state;
     const fresh = spread?.question === spreadQuestion(state);
     const field = fields.find((f) => f.sort === "group" && f.key === route.station);
     return h(
@@ -66,7 +68,7 @@ export class Plan extends Element {
               "data-sheet": field.key,
               ".data": { plan: open.id, station: reply?.stations.find((s) => s.key === field.key) ?? null, field, group: open.doc[field.key], spans: fresh ? (spread.reply.answers ?? []).filter((a) => a.station === field.key) : [], about: known, answer: route.answer },
             })
-          : h("pw-overview", { key: "overview", class: "sheet", "data-sheet": "plan", ".data": { plan: open.id, doc: open.doc, fields, strange: strangeOf(open.doc, fields), reply, spread: spread?.reply ?? null, fresh, about: known } }),
+          : h("pw-overview", { key: "overview", class: "sheet", "data-sheet": "plan", ".data": { shop: ownHere, plan: open.id, doc: open.doc, fields, strange: strangeOf(open.doc, fields), reply, spread: spread?.reply ?? null, fresh, about: known } }),
       ),
     );
   }

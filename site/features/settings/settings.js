@@ -1,8 +1,10 @@
-// Settings: units, theme, and how safely the device keeps the plans.
+// Settings: units, theme, currency, the shop's own figures, and how safely the
+// device keeps the plans.
 import { h } from "../../shared/draw.js";
 import { Element } from "../../shared/element.js";
-import { themes } from "../../app/prefs.js";
+import { currencyOf, themes } from "../../app/prefs.js";
 import { plainBar } from "../bar/bar.js";
+import "./own.js";
 
 /** Data: {state}. */
 export class Settings extends Element {
@@ -24,6 +26,28 @@ export class Settings extends Element {
           this.pick("units", [["metric", "Metric: mm, kg, °C"], ["us", "US customary: in, lb, °F"]], prefs.units),
         ),
         h("section", null, h("h2", null, "Look"), this.pick("theme", themes, prefs.theme)),
+        h(
+          "section",
+          null,
+          h("h2", null, "Currency"),
+          h("p", null, "The sign or code that amounts of money are shown with: €, £, SEK. Nothing is converted; a plan holds bare amounts."),
+          h("label", { class: "out-of-sight", for: "currency" }, "Currency"),
+          h("input", {
+            id: "currency",
+            class: "field-input currency",
+            type: "text",
+            maxlength: "4",
+            autocomplete: "off",
+            placeholder: "none",
+            "data-setting": "currency",
+            ".value": prefs.currency,
+            onchange: (e) => {
+              e.target.value = currencyOf(e.target.value);
+              this.want("prefs", { prefs: { currency: e.target.value } });
+            },
+          }),
+        ),
+        h("pw-own", { key: "own", ".data": { state } }),
         h(
           "section",
           null,

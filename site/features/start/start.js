@@ -1,5 +1,5 @@
-// The start page: what this is, the examples, a new plan, a plan file, and the
-// plans kept on this device.
+// The start page: what this is and how it goes, for those who have no plan yet;
+// the plans kept on this device, for those who have; the examples.
 import { h } from "../../shared/draw.js";
 import { Element } from "../../shared/element.js";
 import { caution } from "../../shared/words.js";
@@ -7,12 +7,18 @@ import { title } from "../../app/save.js";
 import { to } from "../../app/route.js";
 import { plainBar } from "../bar/bar.js";
 import "../mould/drawing.js";
+import "./plan-list.js";
+
+const ways = [
+  ["Say what you pour.", "Pick the metal, and measure the casting: calipers for the walls, a rule for the length, a scale for the pattern. Each field says where to get its figure."],
+  ["Touch the drawing.", "Every part of the mould opens its sheet. What you leave blank follows from the rest, and each answer opens to its sum and its source."],
+  ["Read what wants attention.", "It says what is wrong, by how much, and what to change first. Then answer the hold points, print the pour sheet, and pour."],
+];
 
 /** Data: {state, examples}. */
 export class Start extends Element {
-  #asking = ""; // the plan that was asked to be deleted
-
   view({ state, examples }) {
+    const { plans, briefs } = state;
     return [
       plainBar(state, "start"),
       h(
@@ -20,14 +26,10 @@ export class Start extends Element {
         { key: "main", class: "start" },
         h(
           "section",
-          { class: "start-lead" },
+          { key: "lead", class: "start-lead" },
           h("pw-mould-drawing", { key: "sketch", class: "start-sketch", ".data": { drawing: state.sketch } }),
           h("h1", { tabindex: "-1" }, "Plan the pour before the metal is hot"),
-          h(
-            "p",
-            { class: "start-about" },
-            "Pourwright plans one sand casting from pattern to shakeout: contraction, weight and risers, pouring time and gating, the lift on the cope, ladle and crew. It shows every formula with its source and says what to change first. It works without a network, and what you enter stays on this device.",
-          ),
+          h("p", { class: "start-about" }, "One sand casting, from pattern to shakeout: contraction, risers, gating, pouring time, ladle, weights, crew. Without a network; what you enter stays on this device."),
           h(
             "div",
             { class: "start-ways" },
@@ -49,60 +51,41 @@ export class Start extends Element {
               h("span", null, "Open a plan file"),
             ),
             h("a", { class: "button", href: to.rule() }, "Contraction rule"),
+            h("details", { class: "fold link-way" }, h("summary", null, "Open a link"), this.link()),
           ),
         ),
-        examples.length > 0 &&
-          h(
-            "section",
-            { key: "examples", class: "start-list" },
-            h("h2", null, "Examples"),
-            h("p", { class: "quiet" }, "Each opens as a copy of your own to change."),
-            h("ul", { class: "plans" }, examples.map((e, i) => h("li", { key: e.file, class: "plan-row" }, h("button", { type: "button", class: "plan-open", "data-example": e.file, onclick: () => this.want("open-example", { at: i }) }, h("span", { class: "plan-name" }, title(e.plan)), e.plan.note && h("span", { class: "plan-note" }, firstSentence(e.plan.note)))))),
-          ),
-        h(
+        plans?.length > 0 && h("pw-plan-list", { key: "saved", class: "start-list", ".data": { plans, briefs } }),
+        plans?.length === 0 && h("section", { key: "ways", class: "start-list start-how" }, h("h2", null, "How it goes"), h("ol", { class: "how" }, ways.map(([what, how], i) => h("li", null, h("span", { class: "list-number", "aria-hidden": "true" }, String(i + 1)), h("p", null, h("b", null, what), " ", how))))),
+        plans && examples.length > 0 && h(
           "section",
-          { key: "saved", class: "start-list" },
-          h("h2", null, "Saved plans"),
-          state.plans === null
-            ? h("p", { class: "quiet" }, "Looking on this device.")
-            : state.plans.length === 0
-              ? h("p", { class: "quiet" }, "None yet. A plan saves itself here at every change.")
-              : h("ul", { class: "plans" }, state.plans.map((p) => this.saved(p))),
+          { key: "examples", class: "start-list start-examples" },
+          h("h2", null, "Examples"),
+          h("p", { class: "quiet" }, "Each opens as a copy of your own to change."),
+          h("ul", { class: "plans" }, examples.map((e, i) => h("li", { key: e.file, class: "plan-row" }, h("button", { type: "button", class: "plan-open", "data-example": e.file, onclick: () => this.want("open-example", { at: i }) }, h("span", { class: "plan-name" }, title(e.plan)), e.plan.note && h("span", { class: "plan-note" }, firstSentence(e.plan.note)))))),
         ),
         h("p", { key: "caution", class: "caution" }, caution),
       ),
     ];
   }
 
-  saved(p) {
-    const asking = this.#asking === p.id;
-    const act = (type, label, action) => h("button", { type: "button", class: "button button-quiet", "data-action": type, "aria-label": `${label}: ${p.title}`, onclick: action }, label);
+  // For a link or a code that reached this device as a text.
+  link() {
     return h(
-      "li",
-      { key: p.id, class: "plan-row", "data-plan": p.id },
-      h("a", { class: "plan-open", href: to.plan(p.id) }, h("span", { class: "plan-name" }, p.title), h("span", { class: "plan-note" }, "Changed " + when(p.changed))),
-      asking
-        ? h(
-            "div",
-            { key: "asking", class: "plan-acts", role: "group", "aria-label": `Delete ${p.title}` },
-            h("span", { class: "plan-ask" }, "Delete for good?"),
-            h("button", { type: "button", class: "button", "data-action": "delete-plan-yes", onclick: () => ((this.#asking = ""), this.want("delete-plan", { id: p.id })) }, "Delete"),
-            h("button", { type: "button", class: "button button-quiet", onclick: () => this.ask("") }, "Keep"),
-          )
-        : h("div", { key: "acts", class: "plan-acts" }, act("copy-plan", "Duplicate", () => this.want("copy-plan", { id: p.id })), act("delete-plan", "Delete", () => this.ask(p.id))),
+      "form",
+      {
+        class: "link-form",
+        onsubmit: (e) => {
+          e.preventDefault();
+          this.want("open-link", { text: e.currentTarget.elements.link.value });
+        },
+      },
+      h("label", { class: "field-label", for: "pasted-link" }, "Paste the link, or what the QR code said"),
+      h("input", { id: "pasted-link", name: "link", class: "field-input", type: "text", autocomplete: "off", spellcheck: "false", "data-field": "link" }),
+      h("button", { type: "submit", class: "button", "data-action": "open-link" }, "Open it"),
     );
-  }
-
-  ask(id) {
-    const row = id || this.#asking;
-    this.#asking = id;
-    this.draw();
-    this.querySelector(`[data-plan="${row}"] .plan-acts button`)?.focus();
   }
 }
 
-const when = (iso) => new Date(iso).toLocaleString("en-GB", { dateStyle: "medium", timeStyle: "short" });
-
-const firstSentence = (text) => text.match(/^.*?[.](?=\s|$)/s)?.[0] ?? text;
+export const firstSentence = (text) => text.match(/^.*?[.](?=\s|$)/s)?.[0] ?? text;
 
 customElements.define("pw-start", Start);
