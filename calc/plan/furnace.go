@@ -15,7 +15,11 @@ import (
 
 // Side is the furnace side of a plan: its record followed with what the
 // stations know of the pour.
-type Side struct{ *Station }
+type Side struct {
+	*Station
+	// Read are the faults of the whole document.
+	Read form.Faults
+}
 
 // Furnace works a plan through and follows its record, with its steps if
 // steps says so of "record". What the stations do not answer stays unknown
@@ -23,7 +27,7 @@ type Side struct{ *Station }
 func (d *Desk) Furnace(doc Document, decoded form.Faults, steps func(station string) bool) Side {
 	r := d.start(doc, decoded, steps)
 	r.work()
-	return Side{r.record()}
+	return Side{r.record(), decoded}
 }
 
 // record fills the calculator of the furnace side from the stations. It is no
@@ -175,7 +179,9 @@ func tip(m *tending.Mould, out ladle.Output) {
 
 // Write appends the furnace side as the door's JSON: a station as in a plan.
 func (s Side) Write(w *reply.Writer) {
-	w.Raw(`{"ok":true,"furnace":`)
+	w.Raw(`{"ok":true,"faults":`)
+	w.Faults(s.Read)
+	w.Key("furnace")
 	s.write(w)
 	w.Raw("}")
 }
