@@ -22,23 +22,23 @@ type Input struct {
 	// Alloy is the casting metal; it may be left out where Own is given.
 	Alloy quantity.Opt[alloy.Code] `json:"alloy" label:"Metal" part:"Contraction" link:"metal" hint:"It sets the contraction; your own figure goes before it"`
 	// Table names the contraction table; left out, the metal's first.
-	Table quantity.Opt[alloy.TableName] `json:"table" label:"Contraction table" hint:"Leave empty for the first that covers the metal"`
+	Table quantity.Opt[alloy.TableName] `json:"table" label:"Contraction table" hint:"The book your shop goes by; left empty, the first that covers the metal"`
 	// Size of the castings that the rule is for; left out, the rule's length.
 	Size quantity.Opt[quantity.Length] `json:"size" label:"Size of the casting" hint:"Long castings contract less in some tables; leave empty for the length of the rule" min:"5 mm" max:"10 m"`
 	// Restraint picks the figure between the table's free and restrained one.
 	Restraint quantity.Opt[string] `json:"restraint" label:"Restraint" hint:"How far mould and cores hold the casting as it contracts" default:"free" choices:"free:Free to contract|partly:Partly restrained|full:Fully restrained"`
 	// Own is the shop's own contraction.
-	Own quantity.Opt[quantity.Ratio] `json:"own" label:"Own contraction" hint:"Measured on your own castings; goes before every table" unit:"mm/m,in/ft" min:"0 %" max:"6 %"`
+	Own quantity.Opt[quantity.Ratio] `json:"own" label:"Own contraction" hint:"Pattern less casting, over casting: measure both cold. Goes before every table" unit:"mm/m,in/ft" min:"0 %" max:"6 %"`
 	// Convention says what the contraction is a share of.
-	Convention quantity.Opt[string] `json:"convention" label:"Contraction is a share of" default:"casting" choices:"casting:The casting: pattern = casting × (1 + s)|mould:The mould: pattern = casting ÷ (1 − s)"`
+	Convention quantity.Opt[string] `json:"convention" label:"Contraction is a share of" hint:"How your tables or rules were made; a shrink rule is of the casting" default:"casting" choices:"casting:The casting: pattern = casting × (1 + s)|mould:The mould: pattern = casting ÷ (1 − s)"`
 
 	// Length that the rule measures, on the casting.
 	Length quantity.Length `json:"length" label:"Length of the rule" part:"Rule" hint:"What it measures, as sizes of the casting" min:"20 mm" max:"1.25 m"`
 	// Division is the smallest one.
-	Division quantity.Opt[Division] `json:"division" label:"Divided into" default:"mm"`
+	Division quantity.Opt[Division] `json:"division" label:"Divided into" hint:"As you read a rule at the bench" default:"mm"`
 
 	// Paper is the sheet.
-	Paper quantity.Opt[Paper] `json:"paper" label:"Paper" part:"Paper and printer" default:"a4"`
+	Paper quantity.Opt[Paper] `json:"paper" label:"Paper" hint:"What is in the printer" part:"Paper and printer" default:"a4"`
 	// Margin is left white on every side.
 	Margin quantity.Opt[quantity.Length] `json:"margin" label:"Margin" hint:"Most printers leave 3 to 6 mm at the edge white" default:"12 mm" min:"6 mm" max:"20 mm"`
 	// Measured is what the check length of the last print came to.
