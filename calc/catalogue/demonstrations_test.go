@@ -166,7 +166,7 @@ func TestOpenings(t *testing.T) {
 		}
 		t.Run(c.Name, func(t *testing.T) {
 			l, ok := openings[c.Name]
-			require.True(t, ok)
+			require.True(t, ok, "testdata/openings.json does not say how it opens in class")
 			if l.Demonstration != "" {
 				l = demonstrations(t)[l.Demonstration]
 			}

@@ -8,7 +8,7 @@ import { figure, named, number } from "./scale.js";
 
 /**
  * Data: {curves: [{label, xLabel, xUnit, yLabel, yUnit, points or runs, bands?}],
- * and where wanted name, spans, marks, reach, rise and flat, as plot.js has them}.
+ * and where wanted name (where the page itself says what is drawn), spans, marks, reach, rise and flat, as plot.js has them}.
  */
 export class Chart extends Element {
   #wide = 0;
@@ -36,7 +36,7 @@ export class Chart extends Element {
     return h(
       "figure",
       { class: "chart" },
-      h("figcaption", null, name),
+      h("figcaption", { class: data.name && "out-of-sight" }, name),
       h("div", { class: "chart-field" }, plot(box, { curves, bands, spans, marks, at: at === undefined ? undefined : stops[at], label: sentence(name, curves, bands, spans ?? []) }), this.cursor(box, curves, stops, at, name)),
       bands.length > 0 && h("p", { key: "bands", class: "chart-strokes" }, "Shaded: " + bands.map((b) => bandSaid(b, curves[0])).join("; ")),
       curves.length > 1 && h("p", { key: "strokes", class: "chart-strokes" }, curves.map((c, i) => `${c.label}: ${strokes[i % strokes.length]}`).join("; ")),

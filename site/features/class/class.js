@@ -60,7 +60,7 @@ export class ClassRoom extends Element {
     if (!lesson) return [plainBar(state, "class"), calculators ? choose(calculators, room.lessons) : h("main", { key: "wait", class: "class-choose" }, h("h1", { tabindex: "-1" }, "Class"))];
     if (calculators && this.#begun !== lesson + prefs.units) this.begin(lesson, prefs.units);
     const given = this.#lesson;
-    if (given?.missing) return [plainBar(state, "class"), h("main", { key: "missing", class: "page prose" }, h("h1", { tabindex: "-1" }, "Class"), h("p", null, given.missing), h("p", null, h("a", { href: to.lesson("") }, "Choose another lesson")))];
+    if (given?.missing) return [plainBar(state, "class"), h("main", { key: "missing", class: "page prose" }, h("h1", { tabindex: "-1" }, "Class"), h("p", null, given.missing), h("p", null, h("a", { class: "button", href: to.lesson("") }, "Choose another lesson")))];
     const about = calculators?.find((c) => c.name === given?.calculator);
     return [
       this.bar(state, about),
