@@ -109,7 +109,7 @@ func TestEveryViewInEverySize(t *testing.T) {
 					note(&cut, "letters at "+size, js[[]string](tab, cutTexts))
 				}
 				note(&small, "side by side", js[[]string](tab, crossedTargets))
-				if s != phone && js[bool](tab, `document.querySelector("pw-plan") && document.documentElement.scrollHeight > innerHeight`) {
+				if s != phone && js[bool](tab, `Boolean(document.querySelector("pw-plan")) && document.documentElement.scrollHeight > innerHeight`) {
 					note(&cut, "at 100%", []string{"the page scrolls behind the bar"})
 				}
 				if v.name == "sources" && s != tablet {
