@@ -9,17 +9,17 @@ export function handlingSheet(state) {
   if (!list) return null;
   return [
     sheetHead("Safe-handling list", list.standing),
-    { key: "holds", node: h("p", { class: "sheet-holds" }, list.open === 0 ? `All ${list.holds} hold points were answered in the plan.` : `${list.open} of ${list.holds} hold points are open. The metal does not move before each of them is answered.`) },
-    ...list.sections.flatMap((section, n) => [heading(`h-${n}`, section.title), { key: `items-${n}`, wrap: (items) => h("ol", { class: "sheet-items" }, items), items: section.items.map(item) }]),
-    { key: "names", node: h("div", { class: "sheet-names" }, h("p", null, "Gone through before the pour, with everybody who takes part:"), toWrite(["Leader of the pour", "Second", "Date and time"], "three"), toWrite(["Furnace", "Ladle", "Ladle"], "three")) },
+    { key: "holds", node: h("p", { class: "paper-holds" }, list.open === 0 ? `All ${list.holds} hold points were answered in the plan.` : `${list.open} of ${list.holds} hold points are open. The metal does not move before each of them is answered.`) },
+    ...list.sections.flatMap((section, n) => [heading(`h-${n}`, section.title), { key: `items-${n}`, wrap: (items) => h("ol", { class: "paper-items" }, items), items: section.items.map(item) }]),
+    { key: "names", node: h("div", { class: "paper-names" }, h("p", null, "Gone through before the pour, with everybody who takes part:"), toWrite(["Leader of the pour", "Second", "Date and time"], "three"), toWrite(["Furnace", "Ladle", "Ladle"], "three")) },
   ];
 }
 
 const item = (i) =>
   h(
     "li",
-    { class: i.hold ? "sheet-hold" : undefined, "data-row": "" },
+    { class: i.hold ? "paper-hold" : undefined, "data-row": "" },
     box(i.done),
-    h("p", { class: "sheet-item" }, i.hold && h("b", null, "Hold point. "), i.text, i.why && h("span", { class: "sheet-why" }, " " + i.why), i.hold && !i.done && i.state !== "open" && h("span", { class: "sheet-why" }, ` In the plan: ${i.state}${i.reason ? `, ${i.reason}` : ""}.`)),
-    i.hold && h("p", { class: "sheet-initials" }, h("span", null, i.by || ""), h("span", null, "Initials")),
+    h("p", { class: "paper-item" }, i.hold && h("b", null, "Hold point. "), i.text, i.why && h("span", { class: "paper-why" }, " " + i.why), i.hold && !i.done && i.state !== "open" && h("span", { class: "paper-why" }, ` In the plan: ${i.state}${i.reason ? `, ${i.reason}` : ""}.`)),
+    i.hold && h("p", { class: "paper-initials" }, h("span", null, i.by || ""), h("span", null, "Initials")),
   );

@@ -32,10 +32,10 @@ export function mouldSheet({ reply }) {
       key: "section",
       node: h(
         "figure",
-        { class: "sheet-figure" },
+        { class: "paper-figure" },
         section(drawing),
-        h("figcaption", null, h("ul", { class: "sheet-key" }, numbered(drawing).map((p) => h("li", null, h("b", null, String(p.n)), ` ${p.label}${told.has(p.id) && p.text ? ", " + p.text : ""}`)))),
-        h("p", { class: "sheet-small" }, "Sizes are to scale. How far along the flask the sprue stands, and where the weights lie, the drawing chooses."),
+        h("figcaption", null, h("ul", { class: "paper-key" }, numbered(drawing).map((p) => h("li", null, h("b", null, String(p.n)), ` ${p.label}${told.has(p.id) && p.text ? ", " + p.text : ""}`)))),
+        h("p", { class: "paper-small" }, "Sizes are to scale. How far along the flask the sprue stands, and where the weights lie, the drawing chooses."),
       ),
     },
     heading("h-steps", "In the order of the work"),
@@ -46,11 +46,11 @@ export function mouldSheet({ reply }) {
       key: "cover",
       node: h(
         "div",
-        { class: "sheet-on-cope" },
+        { class: "paper-on-cope" },
         cover(setting),
         h(
           "table",
-          { class: "sheet-table" },
+          { class: "paper-table" },
           h("thead", null, h("tr", null, ["", "What", "", "From the left end", "From the near side"].map((t, i) => (t ? h("th", { key: i, scope: "col" }, t) : h("td", { key: i }))))),
           h("tbody", null, setting.marks.map((m) => h("tr", null, h("td", null, signs[m.kind]), h("td", null, onCope[m.kind]), h("td", null, m.text), h("td", null, m.along), h("td", null, m.over)))),
         ),
@@ -73,8 +73,8 @@ function step(title, figures) {
   return {
     key: title,
     half: true,
-    items: figures.map(([label, text]) => h("div", { class: "sheet-line", "data-row": "" }, h("span", null, label), h("b", null, text))),
-    wrap: (kids, again) => h("section", { class: "sheet-station" }, h("h4", null, box(false), title, again && ", continued"), kids),
+    items: figures.map(([label, text]) => h("div", { class: "paper-line", "data-row": "" }, h("span", null, label), h("b", null, text))),
+    wrap: (kids, again) => h("section", { class: "paper-station" }, h("h4", null, box(false), title, again && ", continued"), kids),
   };
 }
 
@@ -88,7 +88,7 @@ function lists(reply) {
       items.length > 0 && {
         key,
         items: items.map((item) => h("tr", { "data-row": "" }, h("td", null, box(false)), used.map((c) => h("td", null, known(item, c)?.text ?? "")))),
-        wrap: (rows) => h("table", { class: "sheet-table" }, h("caption", null, title), h("thead", null, h("tr", null, h("td", null), used.map((c) => h("th", { scope: "col" }, items.find((i) => i[c])[c].label)))), h("tbody", null, rows)),
+        wrap: (rows) => h("table", { class: "paper-table" }, h("caption", null, title), h("thead", null, h("tr", null, h("td", null), used.map((c) => h("th", { scope: "col" }, items.find((i) => i[c])[c].label)))), h("tbody", null, rows)),
       }
     );
   };

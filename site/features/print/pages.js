@@ -27,7 +27,7 @@ export class Pages extends Element {
   view(data) {
     return [
       this.#of !== data && h("div", { key: "galley", class: "galley", "aria-hidden": "true", "data-paper": data.paper }, this.galley(data)),
-      this.#laid.map(({ sheet, pages, of, tight }) => pages.map((frames, i) => this.page(of, sheet, frames, i, pages.length, tight))),
+      this.#laid.map(({ sheet, pages, of, tight }) => pages.map((bands, i) => h("div", { key: `${sheet.key} ${i}`, class: "page-frame", "data-paper": of.paper }, this.page(of, sheet, bands, i, pages.length, tight)))),
     ];
   }
 
@@ -37,8 +37,8 @@ export class Pages extends Element {
     const strip = (half) => blocks.filter(([, b]) => Boolean(b.half) === half).map(([s, b]) => h("div", { key: s.key + " " + b.key, class: this.#tight.has(s.key) ? "page-block tight" : "page-block", "data-block": s.key + " " + b.key }, drawn({ block: b, from: 0, to: b.items?.length })));
     return [
       this.page(data, { key: "measure", title: "" }, [[]], 0, 1),
-      h("div", { key: "whole", class: "paper-page galley-page" }, h("div", { class: "page-body" }, strip(false))),
-      h("div", { key: "half", class: "paper-page galley-page" }, h("div", { class: "page-body" }, h("div", { class: "page-halves" }, h("div", { class: "page-half" }, strip(true)), h("div", { class: "page-half" })))),
+      h("div", { class: "paper-page galley-page" }, h("div", { class: "page-body" }, strip(false))),
+      h("div", { class: "paper-page galley-page" }, h("div", { class: "page-body" }, h("div", { class: "page-halves" }, h("div", { class: "page-half" }, strip(true)), h("div", { class: "page-half" })))),
     ];
   }
 
@@ -47,7 +47,7 @@ export class Pages extends Element {
     const says = count > 1 ? `${sheet.title}, page ${i + 1} of ${count}` : sheet.title;
     return h(
       "section",
-      { key: `${sheet.key} ${i}`, class: "paper-page", "data-paper": paper, "data-sheet-page": sheet.key, "aria-label": says, style: { "--margin": `${sheet.margin ?? 12}mm` } },
+      { class: "paper-page", "data-paper": paper, "data-sheet-page": sheet.key, "aria-label": says, style: { "--margin": `${sheet.margin ?? 12}mm` } },
       // The heading of the room stays on screen; the first page brings its own.
       h("div", { class: "page-head" }, h("p", { class: "page-name" }, name), first && h("h1", { class: "page-name" }, name), h("p", null, "Printed " + date)),
       h("div", { class: tight ? "page-body tight" : "page-body" }, sheet.pages ? bands : bands.map(band)),
@@ -89,11 +89,8 @@ export class Pages extends Element {
 
   // On screen a page is never wider than its place.
   zoom() {
-    const page = this.querySelector(".paper-page");
-    if (!page || !this.#room) return;
-    this.style.setProperty("--zoom", "1");
-    const wide = page.getBoundingClientRect().width;
-    this.style.setProperty("--zoom", String(Math.min(1, this.#room / (wide + 2))));
+    const page = this.querySelector(".page-frame > .paper-page");
+    if (page && this.#room) this.style.setProperty("--zoom", String(Math.min(1, this.#room / (page.offsetWidth + 2))));
   }
 }
 

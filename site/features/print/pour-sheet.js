@@ -18,12 +18,12 @@ export function pourSheet(state) {
   const findings = reply.findings.filter((f) => f.level !== "note");
   return [
     sheetHead("Pour sheet", textOf(open.doc.note)),
-    { key: "card", node: h("dl", { class: "sheet-card" }, reply.card.map((c) => h("div", null, h("dt", null, c.label), h("dd", null, c.text)))) },
+    { key: "card", node: h("dl", { class: "paper-card" }, reply.card.map((c) => h("div", null, h("dt", null, c.label), h("dd", null, c.text)))) },
     heading("h-findings", "Stop and mind"),
     findings.length === 0
       ? { key: "findings", node: h("p", null, "Nothing to stop for or to mind, from what was filled in.") }
-      : { key: "findings", wrap: (items) => h("ul", { class: "sheet-findings" }, items), items: findings.map((f) => h("li", { "data-row": "" }, levelMark(f.level), h("p", null, h("b", null, (titles[f.station] ?? f.station) + ". "), f.text, f.do && " " + f.do))) },
-    { key: "record", node: h("div", { class: "sheet-record" }, h("h3", { class: "sheet-heading" }, "What happened"), toWrite(["Tapped at", "Poured at", "Pour began", "Pour took", "Shaken out", "Poured by"], "six"), toWrite(["Remarks"], "one")) },
+      : { key: "findings", wrap: (items) => h("ul", { class: "paper-findings" }, items), items: findings.map((f) => h("li", { "data-row": "" }, levelMark(f.level), h("p", null, h("b", null, (titles[f.station] ?? f.station) + ". "), f.text, f.do && " " + f.do))) },
+    { key: "record", node: h("div", { class: "paper-record" }, h("h3", { class: "paper-heading" }, "What happened"), toWrite(["Tapped at", "Poured at", "Pour began", "Pour took", "Shaken out", "Poured by"], "six"), toWrite(["Remarks"], "one")) },
     heading("h-stations", "Station by station"),
     ...reply.stations.filter((s) => s.state !== "blank").map(station),
   ];
@@ -31,7 +31,7 @@ export function pourSheet(state) {
 
 function station(s) {
   const ruling = s.answers && !told.has(s.key) ? rulingOf(s.key, s.answers) : [];
-  const line = (label, text) => h("div", { class: text.length > longText ? "sheet-line sheet-long" : "sheet-line", "data-row": "" }, h("span", null, label), h("b", null, text));
+  const line = (label, text) => h("div", { class: text.length > longText ? "paper-line paper-long" : "paper-line", "data-row": "" }, h("span", null, label), h("b", null, text));
   const items = [
     ...ruling.filter(([, columns]) => !columns).map(([key]) => line(s.answers[key].label, s.answers[key].text)),
     ...ruling.filter(([, columns]) => columns).map(([key, columns]) => h("div", { "data-row": "" }, table(spoken(key), s.answers[key], columns))),
@@ -40,7 +40,7 @@ function station(s) {
     told.has(s.key) && h("p", { "data-row": "" }, "On its own sheet."),
   ].filter(Boolean);
   if (items.length === 0) items.push(h("p", { "data-row": "" }, "No answers yet."));
-  return { key: s.key, half: true, items, wrap: (kids, again) => h("section", { class: "sheet-station" }, h("h4", null, s.title, again ? ", continued" : [" ", stateMark(s.state)]), kids) };
+  return { key: s.key, half: true, items, wrap: (kids, again) => h("section", { class: "paper-station" }, h("h4", null, s.title, again ? ", continued" : [" ", stateMark(s.state)]), kids) };
 }
 
 /** A list, a line for each of its items; a column that no item fills would cost the others their room. */
@@ -48,7 +48,7 @@ function table(title, items, columns) {
   const used = columns.filter((c) => items.some((item) => item[c]?.text && !item[c].unknown));
   return h(
     "table",
-    { class: "sheet-table", "aria-label": title },
+    { class: "paper-table", "aria-label": title },
     h("thead", null, h("tr", null, used.map((c) => h("th", { scope: "col" }, items.find((item) => item[c])[c].label)))),
     h("tbody", null, items.map((item) => h("tr", null, used.map((c) => h("td", null, item[c]?.unknown ? "" : (item[c]?.text ?? "")))))),
   );

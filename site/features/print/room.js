@@ -84,7 +84,7 @@ export class PrintRoom extends Element {
           }),
         ),
         paperAndPrint(this, state),
-        wanted(state, "rule") && h("section", { key: "rule", class: "print-rule", "aria-label": "Contraction rule" }, h("h2", null, "The rule"), h("p", { class: "quiet" }, "Its contraction is the plan's: ", h("a", { href: to.sheet(open.id, "pattern") }, "pattern and contraction"), ". ", h("a", { href: to.rule() }, "A rule for another metal"), "."), ruleFields(this, state, (f) => !fromPlan.includes(f.key))),
+        wanted(state, "rule") && h("section", { key: "rule", class: "print-rule", "aria-label": "The rule" }, h("h2", null, "The rule"), h("p", { class: "quiet" }, "Its contraction is the plan's: ", h("a", { href: to.sheet(open.id, "pattern") }, "pattern and contraction"), ". ", h("a", { href: to.rule() }, "A rule for another metal"), "."), h("h3", { class: "out-of-sight" }, "What you know"), ruleFields(this, state, (f) => !fromPlan.includes(f.key))),
       ),
       reply ? h("section", { key: "preview", class: "print-preview", "aria-label": "The sheets" }, sheetsOf(state).length > 0 ? paperPages(state) : h("p", { key: "none", class: "quiet" }, "No sheet is chosen, or none has anything on it yet.")) : h("p", { key: "wait", class: "quiet" }, "Working it out."),
     ];

@@ -25,7 +25,7 @@ export function section(drawing, width = wide) {
   const id = "sheet-hatch-" + ++count;
   return h(
     "svg:svg",
-    { class: "sheet-section", viewBox: `0 0 ${width} ${height.toFixed(0)}`, role: "img", "aria-label": "Section through the mould, to scale" },
+    { class: "paper-section", viewBox: `0 0 ${width} ${height.toFixed(0)}`, role: "img", "aria-label": "Section through the mould, to scale" },
     h("svg:defs", null, hatches(id)),
     parts.map((p) =>
       p.shapes.map((s) => {
@@ -58,7 +58,7 @@ export function cover(setting, width = 330) {
   };
   return h(
     "svg:svg",
-    { class: "sheet-cover", viewBox: `0 0 ${width} ${height.toFixed(0)}`, role: "img", "aria-label": "The cope from above" },
+    { class: "paper-cover", viewBox: `0 0 ${width} ${height.toFixed(0)}`, role: "img", "aria-label": "The cope from above" },
     h("svg:path", { class: "ink-heavy", d: `M${l} ${b}H${r}V${t}H${l}Z` }),
     h("svg:path", { class: "ink-axis", d: `M${(l + r) / 2} ${t}V${b}M${l} ${(t + b) / 2}H${r}` }),
     setting.marks.toSorted((a, b) => (a.kind === "lift") - (b.kind === "lift")).map(mark), // the lift on top

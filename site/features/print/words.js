@@ -10,9 +10,9 @@ export const known = (answers, key) => (answers?.[key] && !answers[key].unknown 
 export const sized = (leaf) => leaf?.fraction ?? leaf?.text ?? "";
 
 /** The head of a sheet, on its first page. */
-export const sheetHead = (title, note) => ({ key: "head", node: h("div", { class: "sheet-top" }, h("h2", null, title), note && h("p", { class: "sheet-note" }, note)), keep: true });
+export const sheetHead = (title, note) => ({ key: "head", node: h("div", { class: "paper-top" }, h("h2", null, title), note && h("p", { class: "paper-note" }, note)), keep: true });
 
-export const heading = (key, text) => ({ key, node: h("h3", { class: "sheet-heading" }, text), keep: true });
+export const heading = (key, text) => ({ key, node: h("h3", { class: "paper-heading" }, text), keep: true });
 
 /** A box to tick; done, it carries a cross. */
 export const box = (done) => h("span", { class: "tick-box", "aria-hidden": "true" }, done ? "×" : "");
