@@ -22,7 +22,7 @@ func (j *job) find(out *Output, p *working.Paper) {
 	} else {
 		p.Find(working.Finding{Level: working.Note, Code: "measure-again", Field: "measured", Source: damp,
 			Text: working.Say("The print is corrected by %.4f. Its check length should now measure %v.", float64(out.Correction), out.Check),
-			Do:   working.Say("Measure it again, on the same printer, paper and settings.")})
+			Do:   working.Say("Measure it again. If it is something else, put that in, and %.4f as the correction of that print.", float64(out.Correction))})
 	}
 	if off := math.Abs(float64(out.Correction) - 1); off > largeOut {
 		p.Find(working.Finding{Level: working.Mind, Code: "correction-large", Field: "measured", Source: source.Practice("a sound printer at full size is true within a per cent"),

@@ -69,16 +69,17 @@ type scale struct {
 	mm   float64
 	// steps of the ranks, in units.
 	steps []float64
-	// check is the plain true length to print with it, in units.
+	// check is the plain true length to print with it, in units. Those of the
+	// two units lie so far apart that one cannot be taken for the other.
 	check float64
 }
 
 var scales = []scale{
 	{Millimetres, "Millimetres", "mm", 1, []float64{10, 5, 1}, 200},
 	{Halves, "Half millimetres", "mm", 1, []float64{10, 5, 1, 0.5}, 200},
-	{Sixteenths, "Sixteenths of an inch", "in", 25.4, []float64{1, 1. / 2, 1. / 4, 1. / 8, 1. / 16}, 8},
-	{ThirtySeconds, "Thirty-seconds of an inch", "in", 25.4, []float64{1, 1. / 2, 1. / 4, 1. / 8, 1. / 16, 1. / 32}, 8},
-	{SixtyFourths, "Sixty-fourths of an inch", "in", 25.4, []float64{1, 1. / 2, 1. / 4, 1. / 8, 1. / 16, 1. / 32, 1. / 64}, 8},
+	{Sixteenths, "Sixteenths of an inch", "in", 25.4, []float64{1, 1. / 2, 1. / 4, 1. / 8, 1. / 16}, 6},
+	{ThirtySeconds, "Thirty-seconds of an inch", "in", 25.4, []float64{1, 1. / 2, 1. / 4, 1. / 8, 1. / 16, 1. / 32}, 6},
+	{SixtyFourths, "Sixty-fourths of an inch", "in", 25.4, []float64{1, 1. / 2, 1. / 4, 1. / 8, 1. / 16, 1. / 32, 1. / 64}, 6},
 }
 
 // fine is the smallest division, in units.

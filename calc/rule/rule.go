@@ -90,7 +90,7 @@ func (j *job) check() form.Faults {
 		low, high := sent/(1+mostOut), sent/(1-mostOut)
 		if m := j.in.Measured.V; m < low || m > high {
 			add("measured", "Check length measured", quantity.Text(m), false,
-				working.Say("%v is too far from %v to be the printer's own error; it must lie from %v to %v. Print at full size, 100 %%, with nothing fitted to the page, and measure the whole check length", m, nominal, low, high))
+				working.Say("%v is too far from %v to be the printer's own error; it must lie from %v to %v. Measure the check length of a rule in the same unit, printed at 100 %% with nothing fitted to the page, from end to end", m, nominal, low, high))
 		}
 	}
 	return faults

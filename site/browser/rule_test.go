@@ -133,8 +133,8 @@ func TestContractionRuleIsTrue(t *testing.T) {
 		numbered    float64 // mm between numbers
 	}{
 		{"grey iron by Heine, 1/8 in per ft, millimetres, A4", "a4", map[string]string{"alloy": "grey-iron", "table": "heine", "length": "300 mm"}, 1.0 / 96, 1, 200, 300, 10},
-		{"grey iron by Heine, 1/8 in per ft, sixteenths, Letter", "letter", map[string]string{"alloy": "grey-iron", "table": "heine", "length": "12 in", "division": "1/16"}, 1.0 / 96, 25.4 / 16, 203.2, 304.8, 25.4},
-		{"aluminium by Dooley, 7/32 in per ft, sixty-fourths, A4", "a4", map[string]string{"alloy": "aluminium", "table": "dooley", "length": "24 in", "division": "1/64"}, 7.0 / 384, 25.4 / 64, 203.2, 609.6, 25.4},
+		{"grey iron by Heine, 1/8 in per ft, sixteenths, Letter", "letter", map[string]string{"alloy": "grey-iron", "table": "heine", "length": "12 in", "division": "1/16"}, 1.0 / 96, 25.4 / 16, 152.4, 304.8, 25.4},
+		{"aluminium by Dooley, 7/32 in per ft, sixty-fourths, A4", "a4", map[string]string{"alloy": "aluminium", "table": "dooley", "length": "24 in", "division": "1/64"}, 7.0 / 384, 25.4 / 64, 152.4, 609.6, 25.4},
 		{"own figure of 21 mm/m, half millimetres, Letter", "letter", map[string]string{"own": "21 mm/m", "length": "200 mm", "division": "half-mm"}, 0.021, 0.5, 200, 200, 10},
 		{"nothing at all, a plain rule", "a4", map[string]string{"own": "0 %", "length": "100 mm"}, 0, 1, 200, 100, 10},
 	} {

@@ -47,7 +47,7 @@ function said(a, mm, long) {
     text(lead, 22.5, 3, `Before you use it, measure this line with a good steel rule: printed true it is ${a.check_says.text} long.`, { class: "rule-strong" }),
     h("svg:path", { class: "rule-check", d: `M${lead} 28H${end}M${lead} 25V31M${end} 25V31M${half} 26.5V29.5` }),
     text(end + 5, 27, 2.8, "It measures:"),
-    h("svg:path", { class: "rule-check", d: `M${end + 5} 32.5H${long - 2}` }),
+    h("svg:path", { class: "rule-check", d: `M${end + 5} 32.5H${Math.min(end + 50, long - 2)}` }),
     text(lead, 35, 2.8, `If it is not, put in what it measures and print again. Correction of this print: ${a.correction_says.text}. Print at 100 %, with nothing fitted to the page.`),
     text(lead, 39, 2.8, "Printers scale, and paper moves with damp: measure the line again on the day. A printed rule is for wood and plaster, not for the machine shop."),
   );
