@@ -171,3 +171,32 @@ func BenchmarkBrowserSize(b *testing.B) {
 	})
 	require.Equal(b, h.files[site.Carried], content)
 }
+
+// How soon the page has drawn a slider's next place: what the page itself needs,
+// and the engine, over a run of moves.
+func BenchmarkBrowserSlider(b *testing.B) {
+	h := open(b)
+	for _, lesson := range []string{"freeze", "pour", "ladleheat", "filling", "show/2-tall-sprue"} {
+		b.Run(lesson, func(b *testing.B) {
+			tab := h.tab(b)
+			tab.hosted()
+			tab.lesson(lesson)
+			times := js[[]float64](tab, `(async () => {
+				const range = document.querySelector(".class-slider [type=range]");
+				const curve = () => document.querySelector("[data-now]").textContent + document.querySelector(".class-slider .class-typed").value + document.querySelector(".chart-picture").outerHTML;
+				const times = [];
+				const step = (range.max - range.min) / 40;
+				for (let i = 0; i < 12; i++) {
+					const was = curve();
+					const since = performance.now();
+					range.value = Number(range.min) + step * (10 + i);
+					range.dispatchEvent(new Event("input", { bubbles: true }));
+					while (curve() === was && performance.now() - since < 5000) await new Promise((done) => setTimeout(done, 1));
+					times.push(performance.now() - since);
+				}
+				return times;
+			})()`)
+			report(b, map[string]float64{"redrawn-ms": median(times)})
+		})
+	}
+}

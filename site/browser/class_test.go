@@ -224,35 +224,6 @@ func TestSheetInClass(t *testing.T) {
 	require.Equal(t, "8 mm ± 1 mm", tab.value("pour.thin_wall"))
 }
 
-// A redraw while a slider is dragged comes soon: what the page itself needs,
-// and the engine, over a run of moves. The bound is loose, for the machine may
-// be busy; the figure is logged.
-func TestSliderRedrawsSoon(t *testing.T) {
-	tab := open(t).tab(t)
-	tab.hosted()
-	for _, lesson := range []string{"freeze", "pour", "ladleheat", "filling", "show/2-tall-sprue"} {
-		tab.lesson(lesson)
-		took := js[float64](tab, `(async () => {
-			const range = document.querySelector(".class-slider [type=range]");
-			const curve = () => document.querySelector("[data-now]").textContent + document.querySelector(".class-slider .class-typed").value + document.querySelector(".chart-picture").outerHTML;
-			const times = [];
-			const step = (range.max - range.min) / 40;
-			for (let i = 0; i < 12; i++) {
-				const was = curve();
-				const since = performance.now();
-				range.value = Number(range.min) + step * (10 + i);
-				range.dispatchEvent(new Event("input", { bubbles: true }));
-				while (curve() === was && performance.now() - since < 5000) await new Promise((done) => setTimeout(done, 1));
-				times.push(performance.now() - since);
-			}
-			return times.sort((a, b) => a - b)[6];
-		})()`)
-		t.Logf("%s: %.0f ms", lesson, took)
-		require.Less(t, took, 3000.0, lesson)
-		tab.rests()
-	}
-}
-
 // A chart is read by the arrow keys and by a finger: the cursor snaps to the
 // points, the words say what stands there.
 func TestChartIsRead(t *testing.T) {
