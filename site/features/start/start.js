@@ -63,7 +63,7 @@ export class Start extends Element {
           h("p", { class: "quiet" }, "Each opens as a copy of your own to change."),
           h("ul", { class: "plans" }, examples.map((e, i) => h("li", { key: e.file, class: "plan-row" }, h("button", { type: "button", class: "plan-open", "data-example": e.file, onclick: () => this.want("open-example", { at: i }) }, h("span", { class: "plan-name" }, title(e.plan)), e.plan.note && h("span", { class: "plan-note" }, firstSentence(e.plan.note)))))),
         ),
-        h("p", { key: "caution", class: "caution" }, caution),
+        plans && h("p", { key: "caution", class: "caution" }, caution), // so that nothing is pushed down when the plans come
       ),
     ];
   }
