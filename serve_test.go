@@ -86,7 +86,9 @@ func TestEvalNamesEveryBadField(t *testing.T) {
 		require.Equal(t, faulty, status, c.Name)
 		require.Empty(t, out, c.Name)
 		require.Contains(t, wrong, "no_such_field", c.Name)
-		require.Greater(t, strings.Count(wrong, "\n"), 1, "%s: %s", c.Name, wrong)
+		if c.Name != "tending" { // which wants nothing: a pour may begin unplanned
+			require.Greater(t, strings.Count(wrong, "\n"), 1, "%s: %s", c.Name, wrong)
+		}
 	}
 }
 

@@ -68,14 +68,6 @@ func (tab *browserTab) states() []view {
 			tab.click("[data-action=menu]")
 			tab.until(`document.querySelector(".menu:popover-open")`)
 		}},
-		{"bad values", func(tab *browserTab) {
-			tab.view(plan + "/sheet/weight")
-			tab.fill("weight.solids[0].length", "12 blah")
-			tab.view(plan + "/sheet/pour")
-			tab.fill("pour.chosen_time", "1,200")
-			tab.until(`document.querySelector("[aria-invalid]")`)
-		}},
-		{"plan with bad values", func(tab *browserTab) { tab.view(plan) }},
 		{"in class", func(tab *browserTab) { tab.lesson("pour") }},
 		{"in class from a plan", func(tab *browserTab) { tab.lesson(strings.TrimPrefix(plan, "#/") + "/gating") }},
 		{"demonstration told", func(tab *browserTab) {
@@ -89,6 +81,14 @@ func (tab *browserTab) states() []view {
 			tab.click("pw-chart .chart-foot summary")
 			tab.quiet()
 		}},
+		{"bad values", func(tab *browserTab) {
+			tab.view(plan + "/sheet/weight")
+			tab.fill("weight.solids[0].length", "12 blah")
+			tab.view(plan + "/sheet/pour")
+			tab.fill("pour.chosen_time", "1,200")
+			tab.until(`document.querySelector("[aria-invalid]")`)
+		}},
+		{"plan with bad values", func(tab *browserTab) { tab.view(plan) }},
 		{"asked to delete", func(tab *browserTab) {
 			tab.view("#/")
 			tab.click("[data-action=delete-plan]")
