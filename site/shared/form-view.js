@@ -20,7 +20,8 @@ const tags = {
 /**
  * Draws fields of the group at base. about says what is known of each path:
  * {faults, needs, linked, findings, readings, titles, units}, maps by path, and
- * stands, the paths that hold a figure of the shop's own.
+ * stands, the paths that hold a figure of the shop's own; level, that of the
+ * heading of a list, 4 unless it says another.
  */
 export function form(fields, group, base, about) {
   const sections = [];

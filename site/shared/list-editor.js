@@ -16,7 +16,7 @@ export class ListEditor extends Element {
     const items = Array.isArray(data.items) ? data.items : [];
     const most = Number(field.max) || 1000;
     return [
-      h("div", { class: "list-head" }, h("h4", { class: "form-heading", id: idOf(path), tabindex: "-1" }, field.label), h("span", { class: "list-count" }, counted(items.length))),
+      h("div", { class: "list-head" }, h(`h${about.level ?? 4}`, { class: "form-heading", id: idOf(path), tabindex: "-1" }, field.label), h("span", { class: "list-count" }, counted(items.length))),
       below({ path, field, fault: about.faults[path], need: about.needs[path], findings: about.findings[path] }),
       h(
         "ol",
@@ -87,7 +87,7 @@ export class ListEditor extends Element {
 
   focusSoon(item) {
     queueMicrotask(() => queueMicrotask(() => {
-      const at = [...this.querySelectorAll("[data-item]")].find((e) => e.dataset.item === item) ?? this.querySelector(".list-head h4");
+      const at = [...this.querySelectorAll("[data-item]")].find((e) => e.dataset.item === item) ?? this.querySelector(".list-head .form-heading");
       at?.focus();
     }));
   }

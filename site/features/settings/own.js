@@ -17,7 +17,7 @@ export class Own extends Element {
     return [
       h("h2", { key: "head" }, "Your shop's own figures"),
       h("p", { key: "about" }, "A new plan begins with them, and any plan takes them where it is blank. They are written into the plan, so that it stays whole wherever it goes; what a plan says already is never changed."),
-      ownFields ? ownFields.map((field) => h("section", { key: field.key, class: "own-part", "aria-label": field.label }, field.sort === "group" ? [h("h3", null, field.label), form(field.fields, own.doc[field.key], field.key, about)] : form([field], own.doc, "", about))) : h("p", { key: "wait", class: "quiet", role: "status" }, "Asking for the fields."),
+      ownFields ? ownFields.map((field) => h("section", { key: field.key, class: "own-part", "aria-label": field.label }, field.sort === "group" ? [h("h3", null, field.label), form(field.fields, own.doc[field.key], field.key, about)] : form([field], own.doc, "", { ...about, level: 3 }))) : h("p", { key: "wait", class: "quiet", role: "status" }, "Asking for the fields."),
       h(
         "p",
         { key: "acts", class: "start-ways own-acts" },

@@ -76,7 +76,7 @@ export class Sheet extends Element {
     item?.querySelector(".list-fold[aria-expanded=false]")?.click();
     const at = this.querySelector(`[data-field="${CSS.escape(path)}"]`) ?? this.querySelector(`[data-item="${CSS.escape(path)}"]`) ?? this.querySelector(`[data-field^="${CSS.escape(path.replace(/\.[^.]*$/, ""))}"]`);
     at?.scrollIntoView({ block: "center", behavior: matchMedia("(prefers-reduced-motion: reduce)").matches ? "auto" : "smooth" });
-    (at?.matches("ol") ? at.closest("pw-list-editor").querySelector("h4") : at)?.focus({ preventScroll: true });
+    (at?.matches("ol") ? at.closest("pw-list-editor").querySelector(".form-heading") : at)?.focus({ preventScroll: true });
   }
 }
 
