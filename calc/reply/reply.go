@@ -153,8 +153,7 @@ func fieldsOf(t reflect.Type) []tagged {
 		text := &Writer{}
 		text.Text(key)
 		f.name = string(text.buf) + ":"
-		text = &Writer{}
-		text.Raw("{")
+		text = &Writer{buf: []byte("{")} // begun, so that it takes no room for a whole plan
 		for _, say := range [][2]string{{"label", tag.Get("label")}, {"hint", tag.Get("hint")}} {
 			if say[1] != "" {
 				text.Key(say[0])
