@@ -10,8 +10,11 @@ globalThis.pourwrightReady = () => {
   postMessage({ ready: true });
 };
 
+// The engine is compiled while it is still being read; the type is set here,
+// for not every host knows it.
 async function run(bytes) {
-  const { instance } = await WebAssembly.instantiate(await bytes, go.importObject);
+  const engine = new Response(await bytes, { headers: { "content-type": "application/wasm" } });
+  const { instance } = await WebAssembly.instantiateStreaming(engine, go.importObject);
   await go.run(instance);
   throw new Error("the engine has stopped");
 }
@@ -24,10 +27,9 @@ const fail = (error) =>
   });
 
 if (POURWRIGHT_BUILD === "hosted") {
-  run(fetch("pourwright.wasm").then((response) => response.arrayBuffer())).catch(fail);
+  run(fetch("pourwright.wasm").then((response) => response.body)).catch(fail);
 } else {
   globalThis.onmessage = ({ data: { engine } }) => {
-    const unzipped = new Blob([engine]).stream().pipeThrough(new DecompressionStream("gzip"));
-    run(new Response(unzipped).arrayBuffer()).catch(fail);
+    run(new Blob([engine]).stream().pipeThrough(new DecompressionStream("gzip"))).catch(fail);
   };
 }
