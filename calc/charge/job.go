@@ -55,7 +55,7 @@ func newJob(in Input, p *working.Paper) *job {
 		j.changes[c.element] = c
 	}
 	for _, c := range in.Changes {
-		own := source.Practice("your own figure")
+		own := source.Own("your own figure")
 		j.changes[c.Element] = change{c.Element, per(quantity.In(c.Gain.V, "%"), 0, 0, own, ""), per(quantity.In(c.PickUp.V, "%"), 0, 0, own, "")}
 	}
 	yields := make([]float64, len(in.Materials))
@@ -85,9 +85,9 @@ func settle(i int, m Material) stock {
 	}
 own:
 	for _, a := range m.Analysis {
-		given := part{element: a.Element, content: per(quantity.In(a.Amount.V, "%"), 0, 0, source.Practice("your own figure"), ""), recovery: allOfIt}
+		given := part{element: a.Element, content: per(quantity.In(a.Amount.V, "%"), 0, 0, source.Own("your own figure"), ""), recovery: allOfIt}
 		if a.Recovery.Known() {
-			given.recovery = per(quantity.In(a.Recovery.V, "%"), 0, 0, source.Practice("your own figure"), "")
+			given.recovery = per(quantity.In(a.Recovery.V, "%"), 0, 0, source.Own("your own figure"), "")
 		}
 		for k := range s.parts {
 			if s.parts[k].element == a.Element {

@@ -66,7 +66,7 @@ func dataOf(in Input) data {
 }
 
 func own[T quantity.Of](v T) figure.Of[T] {
-	return figure.Of[T]{V: v, Source: source.Practice("your own figure")}
+	return figure.Of[T]{V: v, Source: source.Own("your own figure")}
 }
 
 // The margins inside which the sums, or the shop, would be in danger.

@@ -21,7 +21,7 @@ func (j *job) temperatures() (sure, most float64) {
 	p := j.p
 	if j.in.Shakeout.Known() {
 		own := working.GiveOpt(p, "T_own", "your shakeout temperature", j.in.Shakeout, "degC")
-		stated := source.Practice("your own figure")
+		stated := source.Own("your own figure")
 		sure = p.Step("T_x", "shakeout temperature", own, "degC", "T_own", stated)
 		most = p.Step("T_y", "most at shakeout", own, "degC", "T_own", stated)
 	} else {

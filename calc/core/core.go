@@ -16,7 +16,7 @@ import (
 var (
 	definition = source.Derived("definition")
 	adding     = source.Derived("sum over the cores")
-	ownFigure  = source.Practice("your own figure goes before the table's")
+	ownFigure  = source.Own("your own figure goes before the table's")
 	upthrust   = source.Rao.Memory("ch. 4, lift of a core: the metal it displaces less its own weight")
 )
 

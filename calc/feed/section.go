@@ -15,7 +15,7 @@ var (
 	definition = source.Derived("definition")
 	geometry   = source.Derived("solid geometry")
 	chvorinov  = source.Chvorinov.Memory("modulus V/A, cooled surface only")
-	ownFigure  = source.Practice("your own figure goes before the table's")
+	ownFigure  = source.Own("your own figure goes before the table's")
 )
 
 // body is a section on its way, in cm.

@@ -58,7 +58,7 @@ func (f *filling) ingateFindings() {
 	o, p, a := &f.out, f.p, f.a
 	limit, from := a.IngateSpeed.V, a.IngateSpeed.Source
 	if f.in.Limit.Known() {
-		limit, from = f.in.Limit.V, source.Practice("your own limit")
+		limit, from = f.in.Limit.V, source.Own("your own limit")
 	}
 	if o.IngateMost > limit*(1+1e-9) {
 		p.Find(working.Finding{Level: working.Mind, Code: "ingate-fast", Field: "ingates", Source: from,
@@ -83,7 +83,7 @@ func (f *filling) riseFindings() {
 	do := working.Say("Fill faster, by a wider choke with ingates to match, or tilt the mould so that the wide part fills up a slope.")
 	if f.in.Rise.Known() {
 		if least := f.in.Rise.V; o.RiseLeast < least {
-			p.Find(working.Finding{Level: working.Mind, Code: "rise-slow", Field: "choke_area", Source: source.Practice("your own least rise"),
+			p.Find(working.Finding{Level: working.Mind, Code: "rise-slow", Field: "choke_area", Source: source.Own("your own least rise"),
 				Text: working.Say("At a height of %v the level rises at only %v; you want %v.", at, o.RiseLeast, least), Do: do})
 		}
 		return

@@ -48,7 +48,7 @@ func dataOf(in Input) data {
 }
 
 func own[T quantity.Of](v T) figure.Of[T] {
-	return figure.Of[T]{V: v, Source: source.Practice("your own figure")}
+	return figure.Of[T]{V: v, Source: source.Own("your own figure")}
 }
 
 // consistent checks what one field alone cannot tell.

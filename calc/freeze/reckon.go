@@ -53,7 +53,7 @@ func measured(in Input, out *Output, M float64, p *working.Paper) {
 		C = p.Step("C", "freezing constant of your shop", t/math.Pow(m, n), unit, "t_1 / pow(M_1, n)", chvorinov)
 	} else {
 		C = p.Number("C_own", "freezing constant as stated", quantity.In(in.Constant, "min/cm^2"), unit)
-		p.Step("C", "freezing constant", C, unit, "C_own", source.Practice("your own figure"))
+		p.Step("C", "freezing constant", C, unit, "C_own", source.Own("your own figure"))
 	}
 	t := p.Step("t", "freezing time", C*math.Pow(Mcm, n), "min", "C * pow(M_c, n)", chvorinov)
 	p.Step("t_lo", "freezing time, at least", t, "min", "t", source.Practice("a measured constant is taken as it is"))
@@ -79,8 +79,8 @@ func reckonHeat(in Input, out *Output, M float64, p *working.Paper) {
 		c := p.Give("c_d", "specific heat of the mould", in.MouldHeat, "J/(kg*K)")
 		def := source.Carslaw.Memory("ch. II")
 		b = p.Step("b", "heat effusivity of the mould", math.Sqrt(k*rho*c), effusivityUnit, "sqrt(k_m * rho_d * c_d)", def)
-		bLow = p.Step("b_lo", "heat effusivity, low end", b, effusivityUnit, "b", source.Practice("your own figures are taken as they are"))
-		bHigh = p.Step("b_hi", "heat effusivity, high end", b, effusivityUnit, "b", source.Practice("your own figures are taken as they are"))
+		bLow = p.Step("b_lo", "heat effusivity, low end", b, effusivityUnit, "b", source.Own("your own figures are taken as they are"))
+		bHigh = p.Step("b_hi", "heat effusivity, high end", b, effusivityUnit, "b", source.Own("your own figures are taken as they are"))
 	} else {
 		b, bLow, bHigh = PutEffusivity(p, d.effusivity)
 	}

@@ -37,7 +37,7 @@ func Modulus(in Input, p *working.Paper) float64 {
 		return p.Step("M", what, D/6, "mm", "D / 6", exact)
 	}
 	own := p.Give("M_own", "modulus as stated", in.Modulus, "mm")
-	return p.Step("M", what, own, "mm", "M_own", source.Practice("your own figure"))
+	return p.Step("M", what, own, "mm", "M_own", source.Own("your own figure"))
 }
 
 // round is the radius (mm) and the number of a shape for which Rounded holds.

@@ -17,9 +17,9 @@ func (z *sizing) losses(p *working.Paper, w *way) {
 	p.Const("e_x", "speed head counted once", 1, "1", energy)
 	if in.Discharge.Known() {
 		C := float64(in.Discharge.V)
-		t.take("Lost by your coefficient", 1/(C*C)-1, "1 / pow(C_own, 2) - 1", "v_c", w.vc, source.Practice("your own figure"))
+		t.take("Lost by your coefficient", 1/(C*C)-1, "1 / pow(C_own, 2) - 1", "v_c", w.vc, source.Own("your own figure"))
 		t.take("Speed in the choke", 1, "e_x", "v_c", w.vc, energy)
-		w.K = p.Step("K", "losses on the speed of the choke", 1/(C*C), "1", "1 / pow(C_own, 2)", source.Practice("your own figure"))
+		w.K = p.Step("K", "losses on the speed of the choke", 1/(C*C), "1", "1 / pow(C_own, 2)", source.Own("your own figure"))
 		w.sum, w.losses = t.sum, t.out
 		return
 	}

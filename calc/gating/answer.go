@@ -33,7 +33,7 @@ func (z *sizing) answer() {
 	limit := 0.0
 	if in.IngateSpeed.Known() {
 		limit = working.GiveOpt(p, "v_own", "own limit of the ingate speed", in.IngateSpeed, "m/s")
-		p.Step("v_i", "speed limit at the ingates", limit, "m/s", "v_own", source.Practice("your own figure"))
+		p.Step("v_i", "speed limit at the ingates", limit, "m/s", "v_own", source.Own("your own figure"))
 	} else {
 		s := z.a.IngateSpeed
 		limit = p.Lookup("v_tab", "usual speed limit at the ingates", float64(s.V), "m/s", s.Source, s.Note)

@@ -30,7 +30,7 @@ func (z *sizing) ingates() {
 	from := z.a.IngateSpeed.Source
 	most := o.IngateLimit
 	if z.in.IngateSpeed.Known() {
-		from = source.Practice("your own limit")
+		from = source.Own("your own limit")
 	} else if _, high := z.a.IngateSpeed.Span(); high > most {
 		most = high
 	}

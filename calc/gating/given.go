@@ -21,7 +21,7 @@ func (z *sizing) metal() {
 	}
 	if in.Viscosity.Known() {
 		own := working.GiveOpt(p, "mu_own", "your own viscosity", in.Viscosity, "Pa*s")
-		z.mu = p.Step("mu_m", "viscosity of the metal", own, "Pa*s", "mu_own", source.Practice("your own figure goes before the table's"))
+		z.mu = p.Step("mu_m", "viscosity of the metal", own, "Pa*s", "mu_own", source.Own("your own figure goes before the table's"))
 	} else {
 		table := p.Lookup("mu_t", "viscosity in the table", float64(a.Viscosity.V), "Pa*s", a.Viscosity.Source, a.Viscosity.Note)
 		z.mu = p.Step("mu_m", "viscosity of the metal", table, "Pa*s", "mu_t", a.Viscosity.Source)
@@ -29,7 +29,7 @@ func (z *sizing) metal() {
 	z.out.Viscosity = quantity.Viscosity(z.mu)
 	if in.Flow.Known() {
 		own := working.GiveOpt(p, "Q_own", "flow, as stated", in.Flow, "L/s")
-		z.Q = p.Step("Q", "flow, on average", own, "L/s", "Q_own", source.Practice("your own figure")) / 1000
+		z.Q = p.Step("Q", "flow, on average", own, "L/s", "Q_own", source.Own("your own figure")) / 1000
 	} else {
 		W, t := working.GiveOpt(p, "W", "metal poured", in.Poured, "kg"), working.GiveOpt(p, "t_w", "pouring time", in.Time, "s")
 		z.Q = p.Step("Q", "flow, on average", W/z.rho/t*1000, "L/s", "W / rho_m / t_w", continuity) / 1000

@@ -107,7 +107,7 @@ func (z *sizing) sprue(p *working.Paper, w *way) {
 	switch {
 	case in.BasinDepth.Known():
 		p.Give("h_own", "depth of metal in the basin, as stated", in.BasinDepth.V, "mm")
-		w.hc = putLength(p, "h_c", "depth of metal in the basin", "h_own", float64(in.BasinDepth.V), source.Practice("your own figure"))
+		w.hc = putLength(p, "h_c", "depth of metal in the basin", "h_own", float64(in.BasinDepth.V), source.Own("your own figure"))
 	case in.Untapered:
 		w.hc = putLength(p, "h_c", "depth of metal in the basin", "min(3 * d_s, h / 2)", math.Min(basinWidths*w.ds, z.h/2), basinSource)
 	default:
@@ -116,7 +116,7 @@ func (z *sizing) sprue(p *working.Paper, w *way) {
 	}
 	if in.SprueLength.Known() {
 		p.Give("L_own", "length of the sprue, as stated", in.SprueLength.V, "mm")
-		w.Ls = putLength(p, "L_s", "length of the sprue", "L_own", float64(in.SprueLength.V), source.Practice("your own figure"))
+		w.Ls = putLength(p, "L_s", "length of the sprue", "L_own", float64(in.SprueLength.V), source.Own("your own figure"))
 	} else {
 		w.Ls = putLength(p, "L_s", "length of the sprue", "h - h_c", z.h-w.hc, source.Derived("its foot taken level with the ingates"))
 	}
@@ -127,7 +127,7 @@ func (z *sizing) sprue(p *working.Paper, w *way) {
 		w.At = putArea(p, "A_t", "sprue, area at its top", "A_s", w.As, source.Derived("no taper"))
 	case in.SprueTop.Known():
 		p.Give("A_own", "area at the top of the sprue, as stated", in.SprueTop.V, "cm^2")
-		w.At = putArea(p, "A_t", "sprue, area at its top", "A_own", float64(in.SprueTop.V), source.Practice("your own figure"))
+		w.At = putArea(p, "A_t", "sprue, area at its top", "A_own", float64(in.SprueTop.V), source.Own("your own figure"))
 	default:
 		Aq := putArea(p, "A_q", "top of the sprue that the entry does not make suck", "Q_0 * sqrt((1 + e_t) / (2 * g * h_c))", float64(z.out.StartFlow)*math.Sqrt((1+w.et)/(2*z.g*w.hc)), energy)
 		w.At = putArea(p, "A_t", "sprue, area at its top", "max(r_w * A_s, A_q)", math.Max(r*w.As, Aq), source.Groover.Memory("ch. 10, continuity; wider where the loss at the entry wants it"))

@@ -113,7 +113,7 @@ func (t *toll) fittings(list []Fitting, place Place, speed string, v float64) {
 			e = sub.Step("e", "loss coefficient", n*bend(r, angle), "1", "n_f * (0.131 + 1.847 * pow(r_b, 3.5)) * theta / (pi / 2)", weisbachBend)
 		default:
 			own := sub.Give("e_own", "loss coefficient of one, as stated", f.Loss, "1")
-			e = sub.Step("e", "loss coefficient", n*own, "1", "n_f * e_own", source.Practice("your own figure"))
+			e = sub.Step("e", "loss coefficient", n*own, "1", "n_f * e_own", source.Own("your own figure"))
 		}
 		t.head(sub, name, e, speed, v)
 	}

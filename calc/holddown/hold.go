@@ -204,7 +204,7 @@ func (h *holding) lift() {
 		F := 0.0
 		if c.Lift.Known() {
 			own := working.GiveOpt(sub, "F_own", "lift as stated", c.Lift, "N")
-			F = sub.Step("F", "lift of the core", own, "N", "F_own", source.Practice("your own figure"))
+			F = sub.Step("F", "lift of the core", own, "N", "F_own", source.Own("your own figure"))
 		} else {
 			V, rc := working.GiveOpt(sub, "V_c", "volume in the metal", c.Volume, "m^3"), working.GiveOpt(sub, "rho_c", "density of the core", c.Density, "kg/m^3")
 			F = sub.Step("F", "lift of the core", V*math.Max(h.rho-rc, 0)*h.g, "N", "V_c * max(rho_m - rho_c, 0 * rho_m) * g", upthrust)
@@ -238,7 +238,7 @@ func (h *holding) copeMass() quantity.Opt[quantity.Mass] {
 	switch {
 	case in.CopeMass.Known():
 		own := working.GiveOpt(p, "m_own", "sand in the cope, as stated", in.CopeMass, "kg")
-		sand = p.Step("m_sc", "sand in the cope", own, "kg", "m_own", source.Practice("your own figure"))
+		sand = p.Step("m_sc", "sand in the cope", own, "kg", "m_own", source.Own("your own figure"))
 	case in.FlaskLength.Known() && in.FlaskWidth.Known() && in.CopeHeight.Known() && rho > 0:
 		sand = p.Step("m_sc", "sand in the cope", float64(in.FlaskLength.V)*float64(in.FlaskWidth.V)*float64(in.CopeHeight.V)*rho, "kg", "L * W * h_k * rho_s", from)
 		p.Find(working.Finding{Level: working.Note, Code: "cope-from-flask", Field: "cope_mass", Source: from,

@@ -15,7 +15,7 @@ import (
 var (
 	geometry   = source.Derived("geometry of a cylinder or truncated cone; checked by slices")
 	definition = source.Derived("definition")
-	ownFigure  = source.Practice("your own figure goes before the table's")
+	ownFigure  = source.Own("your own figure goes before the table's")
 )
 
 // job is one ladle being worked through. Bare floats are SI.

@@ -53,7 +53,7 @@ func Lose(in Input, p *working.Paper) (Output, error) {
 
 // settle takes what is usual for what the user left empty.
 func (j *job) settle() {
-	stated := source.Practice("your own figure")
+	stated := source.Own("your own figure")
 	j.preheat = usualPreheat(j.metal)
 	if j.in.Preheat.Known() {
 		j.preheat = figure.Of[quantity.Temperature]{V: j.in.Preheat.V, Source: stated}

@@ -13,7 +13,7 @@ var (
 	definition = source.Derived("definition")
 	geometry   = source.Derived("geometry")
 	balance    = source.Derived("balance of heat")
-	ownFigure  = source.Practice("your own figure")
+	ownFigure  = source.Own("your own figure")
 )
 
 // The drop in tapping, from the furnace into the ladle.

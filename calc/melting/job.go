@@ -17,7 +17,7 @@ type figures struct {
 	alloy             *alloy.Alloy // nil for the user's own
 }
 
-var own = source.Practice("your own figure")
+var own = source.Own("your own figure")
 
 func figuresOf(in Input) figures {
 	if in.Figures.V == "own" {

@@ -48,7 +48,7 @@ type Figure struct {
 	Source source.Ref   `json:"source" label:"Source"`
 }
 
-var ownFigure = source.Practice("your own figure goes before the table's")
+var ownFigure = source.Own("your own figure goes before the table's")
 
 // ambient is the temperature that stock is taken to start at, 25 °C, as in
 // the handbook sums of heat to melt.

@@ -14,7 +14,7 @@ import (
 var (
 	decay   = source.Derived("even decay of the ladle's temperature")
 	rule    = source.Derived("release by the hottest, due by the coldest")
-	ownWord = source.Practice("your own figure")
+	ownWord = source.Own("your own figure")
 )
 
 // job is one question being answered.

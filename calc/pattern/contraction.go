@@ -60,7 +60,7 @@ type figures struct {
 }
 
 // ownFigure is where a figure of the shop's own stands before the tables.
-var ownFigure = source.Practice("your own figure goes before every table")
+var ownFigure = source.Own("your own figure goes before every table")
 
 // contractionAt reads the contraction at a casting size in mm. The tables go
 // by the size of the single length, not of the whole casting.

@@ -83,7 +83,7 @@ func (j *job) gradeFor(d Dimension, size float64) int {
 // the dimension's own.
 func (j *job) toleranceFor(d Dimension, size float64) (cell, bool) {
 	if d.Tolerance.Known() {
-		return cell{v: float64(d.Tolerance.V) * 1000, note: "your own tolerance", source: source.Practice("your own figure goes before the table's")}, true
+		return cell{v: float64(d.Tolerance.V) * 1000, note: "your own tolerance", source: source.Own("your own figure goes before the table's")}, true
 	}
 	return toleranceAt(j.gradeFor(d, size), size)
 }

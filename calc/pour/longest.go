@@ -61,7 +61,7 @@ func (c *pouring) life() {
 	m := freeze.MetalOf(c.a)
 	if in.Density.Known() {
 		m.Density.V, m.Density.Low, m.Density.High = in.Density.V, 0, 0
-		m.Density.Source = source.Practice("your own figure goes before the table's")
+		m.Density.Source = source.Own("your own figure goes before the table's")
 	}
 	m.Put(p)
 	c.rho = float64(m.Density.V)
@@ -113,8 +113,8 @@ func (c *pouring) effusivity(m freeze.Metal, dT, T0 float64) (mid, low, high flo
 func (c *pouring) coherency(m freeze.Metal) (mid, low, high float64) {
 	if c.in.Coherency.Known() {
 		f := working.GiveOpt(c.p, "f", "share of latent heat lost when it stops, as stated", c.in.Coherency, "1")
-		c.p.Step("f_lo", "the same, low end", f, "1", "f", source.Practice("your own figure"))
-		c.p.Step("f_hi", "the same, high end", f, "1", "f", source.Practice("your own figure"))
+		c.p.Step("f_lo", "the same, low end", f, "1", "f", source.Own("your own figure"))
+		c.p.Step("f_hi", "the same, high end", f, "1", "f", source.Own("your own figure"))
 		return f, f, f
 	}
 	span := float64(m.Liquidus.V - m.Solidus.V)

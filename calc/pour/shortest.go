@@ -45,7 +45,7 @@ func (c *pouring) speedLimit() {
 	p := c.p
 	if c.in.IngateSpeed.Known() {
 		c.vIngate = working.GiveOpt(p, "v_i", "own limit of the ingate speed", c.in.IngateSpeed, "m/s")
-		c.vIngateMost = p.Step("v_i_hi", "most at the ingates", c.vIngate, "m/s", "v_i", source.Practice("your own figure"))
+		c.vIngateMost = p.Step("v_i_hi", "most at the ingates", c.vIngate, "m/s", "v_i", source.Own("your own figure"))
 	} else {
 		s := c.a.IngateSpeed
 		_, most := s.Span()

@@ -133,7 +133,7 @@ func (c *pouring) ends() (lo, hi float64) {
 func (c *pouring) choose(recommended float64) {
 	if c.in.Chosen.Known() {
 		t := working.GiveOpt(c.p, "t_own", "time you mean to take", c.in.Chosen, "s")
-		c.tw = c.p.Step("t_w", "time reckoned with", t, "s", "t_own", source.Practice("your own choice"))
+		c.tw = c.p.Step("t_w", "time reckoned with", t, "s", "t_own", source.Own("your own choice"))
 	} else if recommended > 0 {
 		c.tw = c.p.Step("t_w", "time reckoned with", recommended, "s", "t_rec", source.Practice("the recommended time, until you choose another"))
 	}

@@ -97,7 +97,7 @@ func (j *job) check() form.Faults {
 }
 
 var (
-	ownFigure = source.Practice("your own figure goes before every table")
+	ownFigure = source.Own("your own figure goes before every table")
 	asPrinted = source.Derived("a print that comes out short is sent longer in the same ratio")
 )
 

@@ -17,11 +17,13 @@ const (
 	// DerivedHere: worked out from geometry or physics, in the doc comment
 	// beside it.
 	DerivedHere
+	// UsersOwn: what the user has put in, which needs no source.
+	UsersOwn
 )
 
 // String gives the words that stand beside the citation.
 func (k Known) String() string {
-	return [...]string{"seen", "from memory", "common practice, no source", "derived here"}[k]
+	return [...]string{"seen", "from memory", "common practice, no source", "derived here", "your own"}[k]
 }
 
 // Work is a book, standard, report or law.
@@ -57,6 +59,9 @@ func Practice(what string) Ref { return Ref{nil, what, CommonPractice} }
 // Derived cites our own derivation, said in a few words.
 func Derived(how string) Ref { return Ref{nil, how, DerivedHere} }
 
+// Own marks a figure that the user has put in, said in a few words.
+func Own(what string) Ref { return Ref{nil, what, UsersOwn} }
+
 // IsZero reports whether nothing is cited.
 func (r Ref) IsZero() bool { return r == Ref{} }
 
@@ -64,6 +69,9 @@ func (r Ref) IsZero() bool { return r == Ref{} }
 func (r Ref) String() string {
 	if r.IsZero() {
 		return ""
+	}
+	if r.Known == UsersOwn {
+		return r.Place
 	}
 	if r.Work == nil {
 		if r.Place == "" {

@@ -24,6 +24,7 @@ func TestRefString(t *testing.T) {
 		{(&Work{Title: "A Law"}).Seen("§ 5"), "A Law, § 5"},
 		{Practice("a rule"), "a rule (common practice, no source)"},
 		{Practice(""), "common practice, no source"},
+		{Own("your own figure"), "your own figure"},
 		{Derived("from geometry"), "from geometry (derived here)"},
 		{Ref{}, ""},
 	} {

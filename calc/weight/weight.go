@@ -15,7 +15,7 @@ const heaviest = 20_000
 var (
 	definition = source.Derived("definition")
 	balance    = source.Derived("mass balance")
-	ownFigure  = source.Practice("your own figure goes before the table's")
+	ownFigure  = source.Own("your own figure goes before the table's")
 )
 
 // weighing is one question on its way to the answer. Numbers are in kg, cm and

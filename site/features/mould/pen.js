@@ -31,8 +31,8 @@ const curve = (points, closed) => "M" + points.map((p) => `${f(p[0])} ${f(p[1])}
 
 const f = (v) => v.toFixed(1);
 
-/** A number in −1…1 that hangs on x alone. */
+/** A number in −1…1 that hangs on x alone: steps by the golden section never settle. */
 const noise = (x) => {
-  const s = Math.sin(x * 12.9898) * 43758.5453;
+  const s = (x * (Math.sqrt(5) - 1)) / 2;
   return 2 * (s - Math.floor(s)) - 1;
 };
