@@ -10,16 +10,17 @@ import (
 	"unicode/utf8"
 )
 
+// blockBytes is how much of the data goes into one block, so that the browser can
+// turn to other things between them. A multiple of seven leaves no odd bits.
+const blockBytes = 7 << 12
+
 // carried builds the one file: page, style, worker, engine and checks, with a
 // policy that allows exactly these and no request at all. app/engine-source.js
-// reads the data blocks back. The page's script stands before the engine and
-// runs as soon as it is read, so that something is seen while the rest loads.
+// reads the data blocks back. The page's script runs where it stands: behind the
+// data that it draws from, and before the engine, so that the page is seen and
+// used while the engine is still being read.
 func (p *page) carried(engine []byte) ([]byte, error) {
-	main, worker, err := p.scripts("carried")
-	if err != nil {
-		return nil, err
-	}
-	packed, err := zip(engine)
+	main, worker, err := p.scripts("carried", engine)
 	if err != nil {
 		return nil, err
 	}
@@ -36,15 +37,22 @@ func (p *page) carried(engine []byte) ([]byte, error) {
 		{"<style>", p.style, "</style>"},
 		{"<!--\n", p.fixed["notices.txt"], "-->"},
 		{`<script type="text/x-worker">`, worker, "</script>"},
-		{`<script type="module" async>`, main, "</script>"},
-		{`<script type="application/x-engine">`, sevenBits(packed), "</script>"},
+	}
+	pack := func(name string, content []byte) error {
+		packed, err := zip(content)
+		for part := range slices.Chunk(packed, blockBytes) {
+			elements = append(elements, element{`<script type="application/x-` + name + `">`, sevenBits(part), "</script>"})
+		}
+		return err
 	}
 	for _, name := range slices.Sorted(maps.Keys(p.aside)) {
-		packed, err := zip(p.aside[name])
-		if err != nil {
+		if err := pack(name, p.aside[name]); err != nil {
 			return nil, err
 		}
-		elements = append(elements, element{`<script type="application/x-` + name + `">`, sevenBits(packed), "</script>"})
+	}
+	elements = append(elements, element{"<script>", main, "</script>"})
+	if err := pack("engine", engine); err != nil {
+		return nil, err
 	}
 	var parts []string
 	for _, e := range elements {

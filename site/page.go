@@ -78,11 +78,13 @@ func readPage(root, dir string) (*page, error) {
 
 var comment = regexp.MustCompile(`(?s)[ \t]*<!--.*?-->\n?`)
 
-// scripts bundles the page's module and the worker's script for one build.
-func (p *page) scripts(build string) (main, worker []byte, err error) {
+// scripts bundles the page's script and the worker's for one build, which are
+// told which engine they come with.
+func (p *page) scripts(build string, engine []byte) (main, worker []byte, err error) {
 	constants := maps.Clone(p.data)
 	constants["POURWRIGHT_BUILD"] = build
-	main, err = bundle(filepath.Join(p.dir, "app", "main.js"), api.FormatESModule, constants)
+	constants["POURWRIGHT_ENGINE"] = digest(engine)
+	main, err = bundle(filepath.Join(p.dir, "app", "main.js"), api.FormatIIFE, constants)
 	if err != nil {
 		return nil, nil, err
 	}

@@ -12,11 +12,18 @@ export const lessons = POURWRIGHT_LESSONS;
 /** The checks: [{topic, source, known, expected, within, got, agrees, note}]. */
 export const readEvidence = () => readAside("proofs");
 
-/**
- * The calculators in a system of units, as the door lists them. The build has
- * left out fields that another calculator has too, and names that one ("like").
- */
-export async function readCalculators(units) {
+const calculators = {}; // by system of units, once read
+
+/** The calculators in a system of units, as the door lists them. */
+export const readCalculators = (units) =>
+  (calculators[units] ??= unfolded(units).catch((error) => {
+    delete calculators[units];
+    throw error;
+  }));
+
+// The build has left out fields that another calculator has too, and names that
+// one ("like").
+async function unfolded(units) {
   const list = await readAside(`calculators-${units}`);
   const filled = ({ like, ...it }) => (like ? { ...it, fields: fieldsOf(like) } : it);
   const fieldsOf = (name) => list.find((c) => c.name === name).fields.map(filled);

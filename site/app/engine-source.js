@@ -1,7 +1,7 @@
 // Where the page gets its engine and its data from. A hosted build has them in
 // files beside the page; a carried build, the one file, has them in data blocks
-// of the page itself (site/carried.go writes them), of which most stand behind
-// this script. POURWRIGHT_BUILD is "hosted" or "carried", put in by the build.
+// of the page itself (site/carried.go writes them), of which only the engine
+// stands behind this script. POURWRIGHT_BUILD is "hosted" or "carried", put in by the build.
 
 /**
  * Starts a worker that has, or fetches, the engine. It posts {ready: true}
@@ -23,7 +23,6 @@ export function startWorker() {
 /** Reads the JSON that the build has put aside under a name: "proofs", "calculators-us" … */
 export async function readAside(name) {
   if (POURWRIGHT_BUILD === "carried") {
-    await whole;
     const packed = new Blob([bytes(block(`application/x-${name}`))]);
     return new Response(packed.stream().pipeThrough(new DecompressionStream("gzip"))).json();
   }
@@ -44,7 +43,7 @@ const whole = new Promise((done) => {
   else done();
 });
 
-const block = (type) => document.querySelector(`script[type="${type}"]`).textContent;
+const block = (type) => Array.from(document.querySelectorAll(`script[type="${type}"]`), (e) => e.textContent).join("");
 
 // Reads what sevenBits in site/carried.go writes: seven bits to a character.
 function bytes(text) {

@@ -10,6 +10,7 @@ import { keepOffline } from "./engine-source.js";
 import { newest, readFile, saveFigures, saveFile, saveRecord } from "./files.js";
 import { anything, keepOwn, readOwn } from "./own.js";
 import { keepPrefs, keepPrint, readPrefs, readPrint, themeOf } from "./prefs.js";
+import { Recall } from "./recall.js";
 import { read, to } from "./route.js";
 import { copyTitle, Keeper, newId, title } from "./save.js";
 import { codeIn, fits, pack, unpack } from "./share.js";
@@ -41,6 +42,8 @@ const keeper = new Keeper(
     location.replace(location.href.replace(from, record.id));
   },
 );
+
+const recall = new Recall();
 
 // ── What the user wants ──
 const wants = {
@@ -133,7 +136,7 @@ const wants = {
     await refresh();
   },
   "delete-plan": async ({ id }) => {
-    await keeper.remove(id);
+    await Promise.all([keeper.remove(id), recall.remove(id)]);
     await refresh();
   },
   "save-file": () => store.state.open && saveFile(store.state.open.doc),
@@ -165,14 +168,33 @@ async function start(doc) {
 }
 
 async function openPlan(id) {
-  const record = await keeper.get(id);
-  await calculatorsKnown;
+  const [record, kept] = await Promise.all([keeper.get(id), recall.of(id), calculatorsKnown]);
   if (store.state.route.plan !== id) return;
   if (!record) return dispatch({ type: "missing", id });
   const doc = await settle(record.doc, record.units);
   if (!doc) return; // the engine did not start, and says so
   dispatch({ type: "open", id, doc, strange: understood(doc, planFields()).strange });
+  for (const name of ["plan", "furnace", "spread"]) if (kept[name]?.question === questionOf(name)) answered(name, kept[name].reply);
   bring(id);
+}
+
+// All that the engine's answers to the plan in hand hang on: which engine it is
+// (POURWRIGHT_ENGINE is its digest, put in by the build), and what it is asked.
+function questionOf(name) {
+  const { record, ...plan } = understood(store.state.open.doc, planFields()).known;
+  return JSON.stringify([POURWRIGHT_ENGINE, asks(), plan, name === "furnace" && record]);
+}
+
+function answered(name, reply) {
+  if (name === "plan") dispatch({ type: "reply", reply });
+  else if (name === "furnace") dispatch({ type: "furnace", reply });
+  else dispatch({ type: "spread", spread: { question: spreadQuestion(store.state), reply } });
+}
+
+/** Takes the engine's answer to the plan in hand and keeps it for the next time. */
+function take(name, reply) {
+  answered(name, reply);
+  if (reply.ok) recall.keep({ plan: store.state.open.id, name, question: questionOf(name), reply });
 }
 
 const planFields = () => store.state.calculators.find((c) => c.name === "plan").fields;
@@ -185,13 +207,16 @@ async function settle(doc, units) {
   const listed = await readCalculators(units);
   let out = doc;
   for (const { path, field, text } of quantities(doc, listed.find((c) => c.name === "plan").fields)) {
-    if (/[^\d\s.,+\-/±%½¼¾⅓⅔⅛⅜⅝⅞]/.test(text)) continue;
+    if (!field.unit || !bare(text)) continue;
     const reply = await engine.call("read", { units }, { kind: field.kind, unit: field.unit, text });
     if (reply.broken) return undefined;
     if (reply.ok) out = put(out, path, reply.keep);
   }
   return out;
 }
+
+// Whether a text is a number without its unit: the % of 420 ± 5 % is none.
+const bare = (text) => !/[^\d\s.,+\-/±½¼¾⅓⅔⅛⅜⅝⅞]/.test(text.replace(/(±|\+\/?-)[^%]*%\s*$/, ""));
 
 // What the class needs: it asks the engine by itself, and gives a plan what was
 // moved only when that is asked for; what was moved can then be taken back.
@@ -374,7 +399,7 @@ function calculate(state) {
     if (!open || asked !== mine) return;
     const reply = await engine.call("plan", { ...asks(), working, station: route.station }, understood(open.doc, planFields()).known, "plan");
     if (!reply || asked !== mine || store.state.open?.id !== mine.id) return;
-    dispatch({ type: "reply", reply });
+    take("plan", reply);
     readTexts();
     askOwn();
     askSpread();
@@ -402,7 +427,7 @@ async function followPour({ open, prefs }) {
   if (followed?.question === question && followed.record === open.doc.record) return;
   const mine = (followed = { question, record: open.doc.record });
   const reply = await engine.call("furnace", { units: prefs.units }, understood(open.doc, planFields()).known, "furnace");
-  if (reply && followed === mine && store.state.open?.id === open.id) dispatch({ type: "furnace", reply });
+  if (reply && followed === mine && store.state.open?.id === open.id) take("furnace", reply);
 }
 
 // Asks how far the answers may stray, once they are in. A spread works the plan
@@ -423,7 +448,7 @@ function askSpread() {
   spreadTimer = setTimeout(async () => {
     aside ??= new Engine(() => {});
     const reply = await aside.call("spread", asks(), understood(open.doc, planFields()).known, "spread");
-    if (reply && spreadQuestion(store.state) === question) dispatch({ type: "spread", spread: { question, reply } });
+    if (reply && spreadQuestion(store.state) === question) take("spread", reply);
   }, calm);
 }
 

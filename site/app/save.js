@@ -6,7 +6,6 @@
 // record is still the one this page last saw; where another window has changed
 // it meanwhile, the plan is kept beside it as a copy.
 
-const database = "pourwright";
 const plansStore = "plans";
 const version = 1;
 const prefix = "pourwright.plan.";
@@ -31,7 +30,7 @@ export class Keeper {
   /** Opens the store and takes in what was left unwritten when a page was closed in haste. */
   async open() {
     try {
-      this.#db = await openDatabase();
+      this.#db = await openDatabase("pourwright", version, plansStore, "id");
     } catch {
       this.#db = null;
     }
@@ -150,10 +149,11 @@ export const copyTitle = (text) => text + ", copy";
 /** An id that no other plan has. */
 export const newId = () => Array.from(crypto.getRandomValues(new Uint8Array(8)), (b) => b.toString(16).padStart(2, "0")).join("");
 
-function openDatabase() {
+/** Opens a database with one store in it, whose records are known by a key of theirs. */
+export function openDatabase(name, version, store, keyPath) {
   return new Promise((done, failed) => {
-    const request = indexedDB.open(database, version);
-    request.onupgradeneeded = () => request.result.createObjectStore(plansStore, { keyPath: "id" });
+    const request = indexedDB.open(name, version);
+    request.onupgradeneeded = () => request.result.createObjectStore(store, { keyPath });
     request.onsuccess = () => {
       const db = request.result;
       db.onversionchange = () => db.close();
@@ -164,7 +164,8 @@ function openDatabase() {
   });
 }
 
-const asked = (request) =>
+/** What a request of a database comes to. */
+export const asked = (request) =>
   new Promise((done, failed) => {
     request.onsuccess = () => done(request.result);
     request.onerror = () => failed(request.error);

@@ -1,0 +1,80 @@
+package browser
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// keepsAnswers waits until the device keeps the engine's answers to calls about
+// the plan in hand.
+func (tab *browserTab) keepsAnswers(names ...string) {
+	tab.t.Helper()
+	tab.until(`new Promise((done, failed) => {
+		const opening = indexedDB.open("pourwright.answers");
+		opening.onerror = failed;
+		opening.onsuccess = () => {
+			const asking = opening.result.transaction("answers").objectStore("answers").getAll();
+			asking.onerror = failed;
+			asking.onsuccess = () => {
+				opening.result.close();
+				const kept = asking.result.filter((r) => location.hash.includes(r.plan)).map((r) => r.name);
+				done(%s.every((name) => kept.includes(name)));
+			};
+		};
+	})`, names)
+}
+
+// withoutEngine opens another page at an address, whose engine never answers.
+func (tab *browserTab) withoutEngine(address string) *browserTab {
+	tab.t.Helper()
+	other := tab.another()
+	other.before(`window.Worker = class extends EventTarget { postMessage() {} terminate() {} };`)
+	other.visit(address)
+	return other
+}
+
+// A plan that is opened again shows what the engine last answered, spans and all,
+// before the engine has started; but an answer to another question never.
+func TestLastAnswersStandBeforeTheEngine(t *testing.T) {
+	t.Parallel()
+	tab := open(t).tab(t)
+	tab.carried()
+	tab.example(relief)
+	tab.until(`document.querySelector("pw-spread [data-span]")`)
+	tab.keepsAnswers("plan", "spread")
+	tab.until(`document.querySelector("[data-saved=saved]")`)
+	address := js[string](tab, `location.href`)
+	card, spans := tab.card(), tab.texts("pw-spread [data-span]")
+	require.NotEmpty(t, card)
+	require.NotEmpty(t, spans)
+
+	early := tab.withoutEngine(address)
+	early.until(`document.querySelector("[data-card] .card-text")`)
+	require.Equal(t, card, early.card())
+	require.Equal(t, spans, early.texts("pw-spread [data-span]"))
+
+	// The plan is changed where no engine answers: its old answers are no longer
+	// those of what stands in it.
+	early.sheet("weight")
+	early.fill("weight.solids[0].length", "190 mm")
+	early.until(`document.querySelector("[data-saved=saved]")`)
+	again := tab.withoutEngine(address)
+	again.until(`document.querySelector("pw-plan")`)
+	again.quiet()
+	require.Empty(t, again.texts("[data-card] .card-text"))
+}
+
+// In the middle of a pour the furnace side comes back as it was.
+func TestPourStandsBeforeTheEngine(t *testing.T) {
+	t.Parallel()
+	tab := open(t).tab(t)
+	tab.pouringAt()
+	tab.keepsAnswers("plan", "furnace")
+	before := tab.elapsed()
+	early := tab.withoutEngine(js[string](tab, `location.href`))
+	early.atWork()
+	early.stage("pour")
+	require.NotEmpty(t, early.texts("[data-action=stop]"))
+	early.goesOn(before, 0)
+}
