@@ -106,14 +106,7 @@ func Call(name string, options, input []byte) []byte { return new(Desk).Call(nam
 //	{"ok":false,"faults":[…]}       what is wrong with the input, all of it
 //	{"ok":false,"broken":"…"}       our own bug; nothing of the caller's is lost
 //
-// Besides the calculators it answers "list" (all calculators with their
-// fields), "read" (one typed text, see ReadRequest), "compare" (how two plans
-// differ, see CompareRequest), "curve" (how an answer goes with an input, see
-// CurveRequest), "station" (one station of a plan as an input to its
-// calculator, see StationRequest), "brief" (plans in a line each, see
-// BriefRequest), "ownfields" (the fields of a shop's own figures), "own" (those
-// figures beside a plan, see OwnRequest) and "qr" (a text as a QR code, see
-// CodeRequest).
+// The names are those of the calculators and of asides.
 func (d *Desk) Call(name string, options, input []byte) []byte {
 	return guarded(func() []byte {
 		var o Options
@@ -142,33 +135,8 @@ func (d *Desk) call(name string, o Options, input []byte) []byte {
 		return broken(fmt.Sprintf("units %q are neither metric nor us", o.Units))
 	}
 	w := &reply.Writer{System: system, Working: o.Working, Station: o.Station}
-	switch name {
-	case "list":
-		list(w)
-		return w.Bytes()
-	case "read":
-		read(w, input)
-		return w.Bytes()
-	case "curve":
-		curves(w, input)
-		return w.Bytes()
-	case "station":
-		station(w, input)
-		return w.Bytes()
-	case "compare":
-		compare(w, input)
-		return w.Bytes()
-	case "brief":
-		brief(w, input)
-		return w.Bytes()
-	case "ownfields":
-		ownFields(w)
-		return w.Bytes()
-	case "own":
-		own(w, input)
-		return w.Bytes()
-	case "qr":
-		scanCode(w, input)
+	if answer, ok := asides[name]; ok {
+		answer(w, input)
 		return w.Bytes()
 	}
 	for _, c := range all {
@@ -178,6 +146,19 @@ func (d *Desk) call(name string, o Options, input []byte) []byte {
 		}
 	}
 	return broken(fmt.Sprintf("there is no calculator %q", name))
+}
+
+// asides are what the door answers besides the calculators, by name.
+var asides = map[string]func(w *reply.Writer, input []byte){
+	"list":      list,      // all calculators with their fields
+	"read":      read,      // one typed text, see ReadRequest
+	"compare":   compare,   // how two plans differ, see CompareRequest
+	"curve":     curves,    // how an answer goes with an input, see CurveRequest
+	"station":   station,   // one station of a plan as its calculator's input, see StationRequest
+	"brief":     brief,     // plans in a line each, see BriefRequest
+	"ownfields": ownFields, // the fields of a shop's own figures
+	"own":       own,       // those figures beside a plan, see OwnRequest
+	"qr":        scanCode,  // a text as a QR code, see CodeRequest
 }
 
 // All lists the calculators in the order of the work.
@@ -203,7 +184,7 @@ func broken(why string) []byte {
 	return b
 }
 
-func list(w *reply.Writer) {
+func list(w *reply.Writer, _ []byte) {
 	type item struct {
 		Name   string       `json:"name"`
 		Title  string       `json:"title"`

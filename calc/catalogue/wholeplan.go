@@ -145,7 +145,7 @@ func own(w *reply.Writer, input []byte) {
 
 // ownFields answers with the fields of the figures, as "list" does with those
 // of a calculator.
-func ownFields(w *reply.Writer) {
+func ownFields(w *reply.Writer, _ []byte) {
 	b, err := json.Marshal(map[string]any{"ok": true, "fields": form.Describe(reflect.TypeFor[plan.Own](), w.System)})
 	if err != nil {
 		panic(err)
