@@ -45,6 +45,9 @@ type Mould struct {
 	Mass quantity.Mass `json:"mass" label:"Metal poured" hint:"Weigh casting, risers and gates of one like it" min:"1 g" max:"30 t"`
 	// Pouring is its pouring time.
 	Pouring quantity.Time `json:"pouring" label:"Pouring time" hint:"From its plan, or timed last time" min:"0.5 s" max:"1 h"`
+	// Shortest and Longest are how quickly and how slowly it may be poured.
+	Shortest quantity.Opt[quantity.Time] `json:"shortest" label:"Shortest pouring time" hint:"From its own plan, for the furnace side; leave empty if not known" min:"0.1 s" max:"1 h"`
+	Longest  quantity.Opt[quantity.Time] `json:"longest" label:"Longest pouring time" hint:"From its own plan, for the furnace side; leave empty if not known" min:"0.5 s" max:"2 h"`
 	// Wall that rules, for the usual window.
 	Wall quantity.Opt[quantity.Length] `json:"wall" label:"Thinnest wall that must run" hint:"For the usual window, where it has none of its own" min:"1 mm" max:"500 mm"`
 	// Low and High are its window.

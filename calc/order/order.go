@@ -61,7 +61,7 @@ const nearest = 50
 func (j *job) consistent() form.Faults {
 	var faults form.Faults
 	in := j.in
-	add := func(field, label string, q quantity.Temperature, why working.Text) {
+	add := func(field, label string, q quantity.Any, why working.Text) {
 		faults = append(faults, form.Fault{Field: field, Label: label, Value: quantity.Text(q), Why: why})
 	}
 	cold := in.Surroundings.V + nearest
@@ -88,6 +88,9 @@ func (j *job) consistent() form.Faults {
 			add(path(i, "low"), "Coldest to pour", low, working.Say("%v is too near to the surroundings at %v; it must be %v or above", low, in.Surroundings.V, cold))
 		case high <= low:
 			add(path(i, "high"), "Hottest to pour", high, working.Say("the hottest to pour, %v, must be above the coldest, %v", high, low))
+		}
+		if m.Shortest.Known() && m.Longest.Known() && m.Longest.V <= m.Shortest.V {
+			add(path(i, "longest"), "Longest pouring time", m.Longest.V, working.Say("the longest, %v, must be over the shortest, %v", m.Longest.V, m.Shortest.V))
 		}
 		j.l.pours = append(j.l.pours, pour{takes: float64(m.Pouring), low: float64(low), high: float64(high), mass: float64(m.Mass)})
 		name := m.Name

@@ -274,6 +274,17 @@ func TestFindings(t *testing.T) {
 	require.Equal(t, working.Stop, codes(p)["pours-too-cold"])
 	require.Equal(t, 3, out.Ladles.V)
 
+	in = three()
+	in.Moulds[0].Shortest, in.Moulds[0].Longest = some(in.Moulds[0].Pouring), some(2*in.Moulds[0].Pouring)
+	_, p = run(t, in)
+	require.NotContains(t, codes(p), "outside-its-band")
+	in.Moulds[1].Shortest = some(in.Moulds[1].Pouring + 1)
+	_, p = run(t, in)
+	require.Equal(t, working.Mind, codes(p)["outside-its-band"])
+	in.Moulds[1].Shortest, in.Moulds[1].Longest = quantity.Opt[quantity.Time]{}, some(in.Moulds[1].Pouring-1)
+	_, p = run(t, in)
+	require.Contains(t, codes(p), "outside-its-band")
+
 	in = Input{Start: some(celsius(1400)), Constant: 3600}
 	for range 14 {
 		in.Moulds = append(in.Moulds, Mould{Mass: 5, Pouring: 10, Low: some(celsius(1250)), High: some(celsius(1400))})
@@ -304,6 +315,9 @@ func TestFaults(t *testing.T) {
 	in = three()
 	in.Moulds[2].High = some(celsius(1300))
 	bad(in, "moulds[2].high")
+	in = three()
+	in.Moulds[2].Shortest, in.Moulds[2].Longest = some(quantity.Time(9)), some(quantity.Time(9))
+	bad(in, "moulds[2].longest")
 	in = three()
 	in.Moulds[0].Low, in.Surroundings = some(celsius(300)), some(celsius(280))
 	bad(in, "moulds[0].low")

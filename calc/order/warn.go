@@ -29,6 +29,18 @@ func (j *job) warn() {
 				Text: working.Say("%v has to wait %v until the metal is down to %v.", m.Name, m.Wait, m.High), Do: j.insteadOfWaiting(n)})
 		}
 	}
+	for i, m := range j.in.Moulds {
+		quick, slow := m.Shortest.Known() && m.Pouring < m.Shortest.V, m.Longest.Known() && m.Pouring > m.Longest.V
+		if !quick && !slow {
+			continue
+		}
+		text := working.Say("%v is to be poured in %v, which is under its shortest, %v.", j.names[i], m.Pouring, m.Shortest.V)
+		if slow {
+			text = working.Say("%v is to be poured in %v, which is over its longest, %v.", j.names[i], m.Pouring, m.Longest.V)
+		}
+		p.Find(working.Finding{Level: working.Mind, Code: "outside-its-band", Field: path(i, "pouring"), Source: source.Derived("pouring time against its band"),
+			Text: text, Do: working.Say("Plan it with a pouring time between the two, or look them up again.")})
+	}
 	if !out.Proved {
 		p.Find(working.Finding{Level: working.Note, Code: "order-by-rule", Field: "moulds", Source: source.Derived("Jackson's rule with breaks"),
 			Text: working.Say("With more than %v moulds the order is found by rule. Its worst mould is %v too cold; no order can do better than %v.", exactUpTo, out.Worst, out.Bound)})

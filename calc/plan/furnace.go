@@ -68,7 +68,8 @@ func courseOf(heat ladleheat.Output) []tending.Point {
 }
 
 // tended are the moulds in the order of pouring; a plan without an order has
-// the one.
+// the one. Of a mould in the order that the plan is made for, the plan knows how
+// quickly and how slowly it may be poured where the order does not say.
 func (r *run) tended(s *Station) []tending.Mould {
 	var out []tending.Mould
 	if r.got.hasOrder {
@@ -76,8 +77,9 @@ func (r *run) tended(s *Station) []tending.Mould {
 		for i, m := range r.got.order.Moulds {
 			listed := r.doc.Order.Moulds[m.Listed-1]
 			out = append(out, tending.Mould{Name: m.Name, Number: quantity.Some(m.Listed), Ladle: m.Ladle,
-				Low: quantity.Some(m.Low), High: quantity.Some(m.High), Target: quantity.Some(listed.Pouring)})
-			if own < 0 && r.planned(listed) {
+				Low: quantity.Some(m.Low), High: quantity.Some(m.High), Target: quantity.Some(listed.Pouring),
+				Shortest: listed.Shortest, Longest: listed.Longest})
+			if own < 0 && r.planned(listed) && !listed.Shortest.Known() && !listed.Longest.Known() {
 				own = i
 			}
 		}

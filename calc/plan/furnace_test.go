@@ -55,12 +55,12 @@ func TestFurnaceSideIsLinked(t *testing.T) {
 	require.Equal(t, map[string]string{"record.tap": "ladleheat", "record.time_constant": "ladleheat", "record.course": "ladleheat", "record.liquidus": "metal"}, from)
 }
 
-// Several moulds stand in the order of pouring, each with its own window; the
-// band is that of the mould the plan is made for; the ladle is tipped on from
+// Several moulds stand in the order of pouring, each with its own window and
+// band, the plan's for the mould that it is made for; the ladle is tipped on from
 // where the mould before left it.
 func TestFurnaceSideInOrder(t *testing.T) {
 	data := alter(t, open(t, "plans/bracket.pour.json"), []any{
-		map[string]any{"name": "Base", "mass": "0.7 kg", "pouring": "4 s", "low": "690 °C", "high": "760 °C"},
+		map[string]any{"name": "Base", "mass": "0.7 kg", "pouring": "4 s", "longest": "9 s", "low": "690 °C", "high": "760 °C"},
 		map[string]any{"name": "Bracket", "mass": "0.94 kg", "pouring": "5 s", "low": "715 °C", "high": "760 °C"},
 	}, "order", "moulds")
 	r := work(t, data)
@@ -72,7 +72,8 @@ func TestFurnaceSideInOrder(t *testing.T) {
 	require.Equal(t, r.got.order.Moulds[0].Low, bracket.Low.V)
 	require.Equal(t, "full", bracket.State)
 	require.Equal(t, r.got.pour.Longest, bracket.Longest.V)
-	require.False(t, base.Longest.Known())
+	require.Equal(t, quantity.Time(9), base.Longest.V)
+	require.False(t, base.Shortest.Known())
 	require.Equal(t, "ahead", base.State)
 	require.Less(t, bracket.FullBy.V, base.FullBy.V)
 	last := bracket.Tilt.Points[len(bracket.Tilt.Points)-1].Y
