@@ -128,61 +128,69 @@ func (j *job) crucible(k *cases, D, h float64) {
 
 // ending is the temperature at a time, K, by Richardson's extrapolation of two
 // runs, and the difference of the two as the bound.
-func (k pot) ending(T, t float64) (end, bound float64) {
-	a, b := k.run(T, t, steps/2).end(), k.run(T, t, steps).end()
-	return b + (b-a)/3, math.Abs(b - a)
-}
+func (k *pot) ending(T, t float64) (end, bound float64) { return newTwice().ending(k, T, t) }
 
-// secant is the root of a smooth function that is nearly a straight line, from
-// two places near it; false where twenty rounds do not bring it within tol.
-func secant(f func(float64) float64, a, b, tol float64) (root, slope float64, ok bool) {
-	fa, fb := f(a), f(b)
+// secant is the root of a smooth function that is nearly a straight line, and
+// its slope there, from a place a where it is fa and its slope is about known;
+// false where the way leads beyond most, or twenty rounds do not bring the
+// function within tol. The last step is taken unseen where the parabola through
+// the three last places leaves less than tol at its end.
+func secant(f func(float64) float64, a, fa, slope, most, tol float64) (root, last float64, ok bool) {
+	before := a
 	for range 20 {
-		if fb == fa {
-			return b, 0, false
+		b := a - fa/slope
+		if !(b <= most) {
+			return 0, 0, false
 		}
-		slope = (fb - fa) / (b - a)
+		fb := f(b)
+		chord := (fb - fa) / (b - a)
 		if math.Abs(fb) <= tol {
-			return b, slope, true
+			return b, chord, true
 		}
-		a, fa, b = b, fb, b-fb/slope
-		fb = f(b)
+		next := b - fb/chord
+		bend := (chord - slope) / (b - before)
+		if math.Abs(bend*(next-a)*(next-b)) <= tol {
+			return next, chord, next <= most
+		}
+		before, a, fa, slope = a, b, fb, chord
 	}
-	return b, slope, false
+	return 0, 0, false
 }
 
 // need is the temperature in the ladle as filled for which it is low at the
-// time t; unknown above most. The end rises with the beginning, nearly in a
-// straight line.
-func (k pot) need(low, t, most float64) (float64, bool) {
-	end := func(T float64) float64 {
-		T, _ = k.ending(T, t)
-		return T - low
+// time t, and the bound of the end; unknown above most. The end rises with the
+// beginning, nearly in a straight line and ever less, so that where the rule of
+// secants leads beyond most there is nothing below.
+func (k *pot) need(low, t, most float64) (T, bound float64, ok bool) {
+	course := newTwice()
+	over := func(T float64) float64 {
+		end, b := course.ending(k, T, t)
+		bound = b
+		return end - low
 	}
-	short := -end(low)
-	if short <= 0 {
-		return low, true
+	at := over(low)
+	if at >= 0 {
+		return low, bound, true
 	}
-	if end(most) < 0 {
-		return 0, false
-	}
-	T, _, ok := secant(end, low+short, low+1.2*short, 1e-6)
-	return T, ok
+	T, _, ok = secant(over, low, at, 1, most, 1e-6)
+	return T, bound, ok
 }
 
 // holds is the time, standing, after which metal filled at T has come down to
 // T1, and the bound of its error; false where it is not there within a day.
-func (k pot) holds(T, T1 float64) (t, bound float64, ok bool) {
+func (k *pot) holds(T, T1 float64) (t, bound float64, ok bool) {
 	t, ok = k.stand(T, T1, longest, 0.16)
 	if !ok || t == 0 {
 		return t, 0, ok
 	}
-	still := k.standing()
-	t, slope, ok := secant(func(t float64) float64 {
-		end, b := still.ending(T, t)
+	still, course := k.standing(), newTwice()
+	over := func(t float64) float64 {
+		end, b := course.ending(still, T, t)
 		bound = b
 		return end - T1
-	}, t, 1.005*t, 1e-6)
+	}
+	at := over(t)
+	t, slope, ok := secant(over, t, at, course.fine.slope(), math.Inf(1), 1e-6)
 	return t, bound / math.Abs(slope), ok
 }
 
@@ -209,32 +217,33 @@ func (j *job) modelled() {
 	low := float64(j.out.Low)
 	dropLeast, dropMost := j.drop.Span()
 	if in.Pouring.Known() {
-		if T, ok := k.likely.need(low, j.finish(), float64(mostTap)); ok && T+float64(j.drop.V) <= float64(mostTap) {
-			_, bound := k.likely.ending(T, j.finish())
+		if T, bound, ok := k.likely.need(low, j.finish(), float64(mostTap)); ok && T+float64(j.drop.V) <= float64(mostTap) {
 			j.out.TapNeeded = celsius("T_n", "tapping temperature needed", T+float64(j.drop.V), bound, "T_c", "t_x", "s", "d")
 		}
-		if T, ok := k.most.need(low, j.finish(), float64(mostTap)); ok && T+float64(dropMost) <= float64(mostTap) && j.out.TapNeeded.Known() {
-			_, bound := k.most.ending(T, j.finish())
+	}
+	if j.out.TapNeeded.Known() {
+		if T, bound, ok := k.most.need(low, j.finish(), float64(mostTap)); ok && T+float64(dropMost) <= float64(mostTap) {
 			j.out.TapNeededHigh = celsius("T_n_hi", "tapping temperature needed, with the worst of drop and losses", T+float64(dropMost), bound, "T_c", "t_x", "s", "d_hi")
 		}
 	}
 	filled := j.fill()
 	j.first(k.likely, filled)
-	T, bound := k.likely.ending(filled, k.likely.transfer)
+	toStart, toEnd := newTwice(), newTwice()
+	T, bound := toStart.ending(&k.likely, filled, k.likely.transfer)
 	j.out.Start = celsius("T_s", "as pouring begins", T, bound, "T_f", "t_1").V
 	if in.Pouring.Known() {
-		T, bound = k.likely.ending(filled, j.finish())
+		T, bound = toEnd.ending(&k.likely, filled, j.finish())
 		j.out.End = celsius("T_e", "as the last mould is full", T, bound, "T_f", "t_x", "s")
 		T, bound = k.most.ending(filled-float64(dropMost-j.drop.V), j.finish())
 		j.out.EndLow = celsius("T_e_lo", "as the last mould is full, at the least", T, bound, "T_f", "t_x", "s", "d_hi")
 		T, bound = k.least.ending(filled+float64(j.drop.V-dropLeast), j.finish())
 		j.out.EndHigh = celsius("T_e_hi", "as the last mould is full, at the most", T, bound, "T_f", "t_x", "s", "d_lo")
 	}
-	j.rate(k.likely, filled)
-	j.stays(k, filled, used)
-	j.heats(k.likely, filled, used)
+	j.rate(&k.likely, toStart.fine)
+	j.stays(&k, filled, used)
+	j.heats(toEnd.fine, used)
 	if p.Draws() {
-		j.curves(k, filled, dropLeast, dropMost)
+		j.curves(&k, filled, dropLeast, dropMost)
 	}
 }
 
@@ -258,10 +267,10 @@ func (j *job) first(k pot, filled float64) {
 	j.out.WallFirst = quantity.Some(quantity.TempDiff(wall))
 }
 
-// rate is the loss as pouring begins, and the even decay that stands for it.
-func (j *job) rate(k pot, filled float64) {
+// rate is the loss as pouring begins, at the end of the course c, and the even
+// decay that stands for it.
+func (j *job) rate(k *pot, c *course) {
 	p := j.p
-	c := k.run(filled, k.transfer, steps)
 	Ts, Ta := float64(j.out.Start), k.ambient
 	Pt := p.Step("P_t", "power radiated by the top, as pouring begins", k.radiating*sigma*(quad(Ts)-quad(Ta)), "W", "epsilon * sigma * A_t * (pow(T_s, 4) - pow(T_a, 4))", stefan)
 	var loss float64
@@ -291,10 +300,10 @@ func (j *job) rate(k pot, filled float64) {
 }
 
 // stays is how long the metal is fit to pour, standing.
-func (j *job) stays(k cases, filled float64, used []string) {
+func (j *job) stays(k *cases, filled float64, used []string) {
 	p := j.p
 	low, high := float64(j.out.Low), float64(j.out.High)
-	time := func(symbol, what string, k pot, from, to float64, edge string) quantity.Opt[quantity.Time] {
+	time := func(symbol, what string, k *pot, from, to float64, edge string) quantity.Opt[quantity.Time] {
 		if from <= to {
 			return quantity.Opt[quantity.Time]{}
 		}
@@ -306,18 +315,18 @@ func (j *job) stays(k cases, filled float64, used []string) {
 		return quantity.Some(quantity.Time(t))
 	}
 	_, dropMost := j.drop.Span()
-	j.out.Holds = time("t_h", "stays hot enough for", k.likely, filled, low, "T_c")
-	j.out.HoldsLow = time("t_h_lo", "stays hot enough for, at the least", k.most, filled-float64(dropMost-j.drop.V), low, "T_c")
-	j.out.Wait = time("t_w", "falls to the hottest to pour after", k.likely, filled, high, "T_h")
+	j.out.Holds = time("t_h", "stays hot enough for", &k.likely, filled, low, "T_c")
+	j.out.HoldsLow = time("t_h_lo", "stays hot enough for, at the least", &k.most, filled-float64(dropMost-j.drop.V), low, "T_c")
+	j.out.Wait = time("t_w", "falls to the hottest to pour after", &k.likely, filled, high, "T_h")
 }
 
-// heats are where the heat went, and whether it all went somewhere.
-func (j *job) heats(k pot, filled float64, used []string) {
+// heats are where the heat went in the course c until the last mould is full,
+// and whether it all went somewhere.
+func (j *job) heats(c *course, used []string) {
 	if !j.in.Pouring.Known() {
 		return
 	}
 	p := j.p
-	c := k.run(filled, j.finish(), steps)
 	used = append([]string{"T_f", "t_x", "s"}, used...)
 	energy := func(symbol, what string, v float64) quantity.Opt[quantity.Energy] {
 		return quantity.Some(quantity.Energy(p.Solve(symbol, what, v, "J", fmt.Sprintf("summed over the %d steps of the balance", steps), used, balance)))
@@ -341,7 +350,7 @@ func (j *job) heats(k pot, filled float64, used []string) {
 }
 
 // curves are the metal's temperature in the three cases, and the window.
-func (j *job) curves(k cases, filled float64, dropLeast, dropMost quantity.TempDiff) {
+func (j *job) curves(k *cases, filled float64, dropLeast, dropMost quantity.TempDiff) {
 	span, poured := j.span(), j.in.Pouring.Known()
 	for _, one := range []struct {
 		label string

@@ -29,17 +29,17 @@ type pot struct {
 }
 
 // standing is the same pot with nothing poured from it.
-func (p pot) standing() pot {
+func (p pot) standing() *pot {
 	p.left = 1
-	return p
+	return &p
 }
 
 // massAt is the mass left at a time after the ladle was filled.
-func (p pot) massAt(t float64) float64 {
-	if p.left == 1 {
+func (p *pot) massAt(t float64) float64 {
+	if p.left == 1 || t <= p.transfer {
 		return p.mass
 	}
-	poured := math.Min(math.Max((t-p.transfer)/p.pouring, 0), 1)
+	poured := min((t-p.transfer)/p.pouring, 1)
 	return p.mass * (1 - poured*(1-p.left))
 }
 
@@ -49,7 +49,7 @@ type course struct {
 	at, temperature  []float64
 	top, wall, outer float64
 	held             float64 // given by what the metal lost, J
-	face             *soak.Face
+	face             soak.Face
 	taken            float64 // by each area of the lining, over its effusivity
 	effusivity       float64
 	preheat          float64
@@ -59,18 +59,40 @@ type course struct {
 func (c *course) end() float64  { return c.temperature[len(c.temperature)-1] }
 func (c *course) time() float64 { return c.at[len(c.at)-1] }
 
-// fill begins a course with the ladle filled at T (K).
-func (p pot) fill(T float64) *course {
+// slope is how the temperature changes at the end, K/s, by the parabola through
+// the last two steps.
+func (c *course) slope() float64 {
+	n := len(c.at) - 1
+	before, last := c.at[n-1]-c.at[n-2], c.at[n]-c.at[n-1]
+	earlier, later := (c.temperature[n-1]-c.temperature[n-2])/before, (c.temperature[n]-c.temperature[n-1])/last
+	return later + (later-earlier)*last/(before+last)
+}
+
+// newCourse has room for the steps that most courses take.
+func newCourse() *course {
 	const room = steps + 2
-	return &course{at: append(make([]float64, 0, room), 0), temperature: append(make([]float64, 0, room), T), face: soak.Step(T-p.preheat, 0), effusivity: p.effusivity, preheat: p.preheat}
+	return &course{at: make([]float64, 0, room), temperature: make([]float64, 0, room)}
+}
+
+// fill begins the course with the ladle filled at T (K); what it was before is
+// gone, its room is used again.
+func (c *course) fill(p *pot, T float64) {
+	*c = course{at: append(c.at[:0], 0), temperature: append(c.temperature[:0], T), face: c.face, effusivity: p.effusivity, preheat: p.preheat}
+	c.face.Begin(T-p.preheat, 0)
 }
 
 // run cools the metal from T (K) until the time end in n steps, which lie close
 // at first, as the lining takes its heat with a root of time, and close again
 // at the end, where little metal is left. The beginning of the pour is always
 // the end of a step.
-func (p pot) run(T, end float64, n int) *course {
-	c := p.fill(T)
+func (p *pot) run(T, end float64, n int) *course {
+	c := newCourse()
+	c.run(p, T, end, n)
+	return c
+}
+
+func (c *course) run(p *pot, T, end float64, n int) {
+	c.fill(p, T)
 	for i := 1; i <= n; i++ {
 		share := float64(i) / float64(n)
 		t := end * share * share * (3 - 2*share)
@@ -79,7 +101,20 @@ func (p pot) run(T, end float64, n int) *course {
 		}
 		c.add(p.step(c, t))
 	}
-	return c
+}
+
+// twice is a course in the finer and in the coarser steps.
+type twice struct{ fine, coarse *course }
+
+func newTwice() twice { return twice{newCourse(), newCourse()} }
+
+// ending runs both and is the temperature at the time t, K, by Richardson's
+// extrapolation, and the difference of the two as the bound.
+func (c twice) ending(p *pot, T, t float64) (end, bound float64) {
+	c.coarse.run(p, T, t, steps/2)
+	c.fine.run(p, T, t, steps)
+	a, b := c.coarse.end(), c.fine.end()
+	return b + (b-a)/3, math.Abs(b - a)
 }
 
 // part is one step of a course.
@@ -102,7 +137,7 @@ func (c *course) add(s part) {
 // and crucible lose is what top, lining and outside take meanwhile, with the
 // temperature a straight line over the step; the one unknown, the temperature
 // at its end, comes by Newton's rule on a falling function.
-func (p pot) step(c *course, t float64) part {
+func (p *pot) step(c *course, t float64) part {
 	t0, T0 := c.time(), c.end()
 	dt := t - t0
 	m0, m1 := p.massAt(t0), p.massAt(t)
@@ -129,7 +164,8 @@ func (p pot) step(c *course, t float64) part {
 		df := -keeps - p.radiating*sigma*dt*slope - area*each - outer*dt*outSlope/2
 		move := f / df
 		T -= move
-		if math.Abs(move) < 1e-10*T0 {
+		// The rule squares the error: after this move it is below 1e-11 of T.
+		if math.Abs(move) < 1e-6*T0 {
 			break
 		}
 	}
@@ -147,9 +183,10 @@ func (p pot) step(c *course, t float64) part {
 
 // stand cools the standing metal from T down to T1 and says when it is there,
 // in steps that lie at growing times; false where it is not there by last.
-func (p pot) stand(T, T1, last, step float64) (float64, bool) {
+func (p *pot) stand(T, T1, last, step float64) (float64, bool) {
 	p = p.standing()
-	c := p.fill(T)
+	c := newCourse()
+	c.fill(p, T)
 	const scale = 5 // s
 	for i := 1; ; i++ {
 		sinh := math.Sinh(float64(i) * step)
@@ -183,7 +220,7 @@ func quad(x float64) float64 { return x * x * x * x }
 // shed is what each area of a crucible's outside loses, W/m², when the metal is
 // at T, and its slope: what comes through the wall is what the outside, colder
 // than the metal, radiates.
-func (p pot) shed(T float64) (q, slope float64) {
+func (p *pot) shed(T float64) (q, slope float64) {
 	if p.conducts == 0 {
 		return 0, 0
 	}

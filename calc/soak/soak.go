@@ -29,8 +29,18 @@ type Face struct {
 // Step makes a face that jumps by theta at time 0 and stays there until the
 // time began.
 func Step(theta, began float64) *Face {
+	f := &Face{}
+	f.Begin(theta, began)
+	return f
+}
+
+// Begin makes the face one that Step makes, in the room that it has.
+func (f *Face) Begin(theta, began float64) {
 	const room = 64 // runs that most courses get by with
-	return &Face{step: theta, began: began, current: theta, times: make([]float64, 0, room), slopes: make([]float64, 0, room)}
+	if f.times == nil {
+		f.times, f.slopes = make([]float64, 0, room), make([]float64, 0, room)
+	}
+	*f = Face{step: theta, began: began, current: theta, times: f.times[:0], slopes: f.slopes[:0]}
 }
 
 // To runs the face straight to theta at time t, which must lie after the last.
@@ -87,7 +97,13 @@ func (f *Face) Flux(t float64, n int) float64 {
 // Runs is the number of straight runs in the course so far.
 func (f *Face) Runs() int { return len(f.times) }
 
-func power(x float64) float64 { return x * math.Sqrt(math.Max(x, 0)) }
+// power is x^{3/2}; a time that rounding put before its run counts as none.
+func power(x float64) float64 {
+	if x <= 0 {
+		return 0
+	}
+	return x * math.Sqrt(x)
+}
 
 // Stirred is (T − T₀)/(T_i − T₀) of a body, alike in temperature all through
 // and hot by T_i − T₀, after a time in a thick wall at T₀:
