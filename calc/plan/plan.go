@@ -132,12 +132,12 @@ func (d *Desk) start(doc Document, decoded form.Faults, steps func(station strin
 func Glances() func(Document, form.Faults) *Result {
 	m := memory{}
 	return func(doc Document, decoded form.Faults) *Result {
-		return start(doc, decoded, m, func(string) *working.Paper { return &working.Paper{Bare: true} }).through()
+		return start(clone(doc), decoded, m, func(string) *working.Paper { return &working.Paper{Bare: true} }).through()
 	}
 }
 
 func start(doc Document, decoded form.Faults, m memory, paper func(key string) *working.Paper) *run {
-	r := &run{doc: doc, result: &Result{Title: doc.Title}, decoded: map[string]form.Faults{}, memory: m, paper: paper}
+	r := &run{Result: &Result{Title: doc.Title, doc: doc}, decoded: map[string]form.Faults{}, memory: m, paper: paper}
 	for _, f := range decoded {
 		r.decoded[f.Section()] = append(r.decoded[f.Section()], f)
 	}
@@ -147,7 +147,7 @@ func start(doc Document, decoded form.Faults, m memory, paper func(key string) *
 // through runs every station and gathers what belongs to none of them.
 func (r *run) through() *Result {
 	r.work()
-	out := r.result
+	out := r.Result
 	for key, faults := range r.decoded {
 		if out.Station(key) == nil {
 			out.Document = append(out.Document, faults...)
@@ -158,6 +158,5 @@ func (r *run) through() *Result {
 		out.Document = append(out.Document, form.Fault{Field: "format", Label: "Format", Value: strconv.Itoa(f.V),
 			Why: working.Say("this plan is of format %v and this release reads format %v; open it with a newer release", f.V, Format)})
 	}
-	out.doc, out.got = r.doc, r.got
 	return out
 }

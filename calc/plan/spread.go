@@ -3,6 +3,7 @@ package plan
 import (
 	"math"
 	"reflect"
+	"slices"
 	"strings"
 
 	"pourwright/calc/form"
@@ -77,25 +78,33 @@ func Spread(doc Document, decoded form.Faults, inputs []form.Spread) Spreading {
 		return out
 	}
 	inputs = inputs[:len(out.Inputs)]
-	kinds := make([]*quantity.Kind, len(ruling))
-	labels := make([]string, len(ruling))
+	fields := make([]*outField, len(ruling))
 	set := make([]func(float64), len(inputs))
-	for i, in := range inputs {
-		set[i] = in.Setter(&doc)
+	bind := func() {
+		for i, in := range inputs {
+			set[i] = in.Setter(&doc)
+		}
 	}
+	bind()
+	inList := slices.ContainsFunc(inputs, func(in form.Spread) bool { return strings.Contains(in.Field, "[") })
 	m := memory{}
 	answers := spread.Over(len(inputs), 1, func(z []float64) []float64 {
+		if inList {
+			doc = clone(doc)
+			bind()
+		}
 		for i, in := range inputs {
 			set[i](in.Within(in.Middle + in.Half/2*z[i]))
 		}
-		return draw(doc, decoded, m, kinds, labels)
+		return draw(doc, decoded, m, fields)
 	})
 	for j, a := range answers {
-		if kinds[j] == nil || a.Lost == 1 || !(a.High > a.Low) {
+		if a.Lost == 1 || !(a.High > a.Low) {
 			continue
 		}
-		s := Spanned{Station: ruling[j][0], Answer: ruling[j][1], Label: labels[j],
-			Low: quantity.Value(kinds[j], a.Low), Middle: quantity.Value(kinds[j], a.Middle), High: quantity.Value(kinds[j], a.High), Lost: quantity.Ratio(a.Lost)}
+		f := fields[j]
+		s := Spanned{Station: ruling[j][0], Answer: ruling[j][1], Label: f.label,
+			Low: quantity.Value(f.kind, a.Low), Middle: quantity.Value(f.kind, a.Middle), High: quantity.Value(f.kind, a.High), Lost: quantity.Ratio(a.Lost)}
 		s.Drivers = named(inputs, a.Share)
 		out.Answers = append(out.Answers, s)
 	}
@@ -103,8 +112,8 @@ func Spread(doc Document, decoded form.Faults, inputs []form.Spread) Spreading {
 }
 
 // draw works one draw through and gathers the ruling answers, NaN for one that
-// is not there; kinds and labels are noted as they are met.
-func draw(doc Document, decoded form.Faults, m memory, kinds []*quantity.Kind, labels []string) []float64 {
+// is not there; their fields are noted as they are met.
+func draw(doc Document, decoded form.Faults, m memory, fields []*outField) []float64 {
 	r := rulingAgain(doc, decoded, m)
 	out := make([]float64, len(ruling))
 	for j, where := range ruling {
@@ -113,9 +122,11 @@ func draw(doc Document, decoded form.Faults, m memory, kinds []*quantity.Kind, l
 		if s.Out == nil {
 			continue
 		}
-		q, label, ok := answer(s.Out, where[1])
-		if ok {
-			out[j], kinds[j], labels[j] = q.SI(), q.Kind(), label
+		if fields[j] == nil {
+			fields[j] = fieldOf(reflect.TypeOf(s.Out), where[1])
+		}
+		if v, ok := fields[j].si(s.Out); ok {
+			out[j] = v
 		}
 	}
 	return out
@@ -141,31 +152,59 @@ func named(inputs []form.Spread, shares []float64) []Driver {
 	return out
 }
 
-// answer finds an output field by its JSON name; ok is false where it is not a
-// quantity or not known.
-func answer(out any, name string) (q quantity.Any, label string, ok bool) {
-	v := reflect.ValueOf(out)
-	for i := range v.NumField() {
-		f := v.Type().Field(i)
+// outField is a quantity among the fields of an output.
+type outField struct {
+	index int
+	opt   bool
+	kind  *quantity.Kind
+	label string
+}
+
+// optType is what every Opt fulfils, whatever it holds.
+var optType = reflect.TypeFor[interface{ Known() bool }]()
+
+// fieldOf finds it by its JSON name; nil where there is no such quantity.
+func fieldOf(out reflect.Type, name string) *outField {
+	for i := range out.NumField() {
+		f := out.Field(i)
 		if f.Tag.Get("json") != name {
 			continue
 		}
-		p := reflect.New(f.Type)
-		p.Elem().Set(v.Field(i))
-		value := p.Elem().Interface()
-		if o, opt := p.Interface().(interface {
-			Ptr() any
-			GetState() quantity.State
-		}); opt {
-			if o.GetState() == quantity.Unknown {
-				return nil, "", false
-			}
-			value = reflect.ValueOf(o.Ptr()).Elem().Interface()
+		inner, opt := f.Type, f.Type.Implements(optType)
+		if opt {
+			v, _ := inner.FieldByName("V")
+			inner = v.Type
 		}
-		q, ok = value.(quantity.Any)
-		return q, f.Tag.Get("label"), ok
+		q, ok := reflect.Zero(inner).Interface().(quantity.Any)
+		if !ok {
+			return nil
+		}
+		return &outField{i, opt, q.Kind(), f.Tag.Get("label")}
 	}
-	return nil, "", false
+	return nil
+}
+
+// si is its value in an output; ok is false where it is not known.
+func (f *outField) si(out any) (v float64, ok bool) {
+	field := reflect.ValueOf(out).Field(f.index)
+	if !f.opt {
+		return field.Float(), true
+	}
+	return field.FieldByName("V").Float(), quantity.State(field.FieldByName("State").Int()) != quantity.Unknown
+}
+
+// answer finds an output field by its JSON name; ok is false where it is not a
+// quantity or not known.
+func answer(out any, name string) (q quantity.Any, label string, ok bool) {
+	f := fieldOf(reflect.TypeOf(out), name)
+	if f == nil {
+		return nil, "", false
+	}
+	v, ok := f.si(out)
+	if !ok {
+		return nil, "", false
+	}
+	return quantity.Value(f.kind, v), f.label, true
 }
 
 // Write appends the spreading as the door's JSON.

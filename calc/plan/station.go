@@ -91,10 +91,9 @@ func (r *Result) Station(key string) *Station {
 	return nil
 }
 
-// run is a plan being worked through.
+// run is a plan being worked through, into its result.
 type run struct {
-	doc    Document
-	result *Result
+	*Result
 	// decoded are the faults of reading the document, by station.
 	decoded map[string]form.Faults
 	// paper gives each station what it works on.
@@ -102,13 +101,12 @@ type run struct {
 	memory memory
 	// rulingOnly leaves out the stations that no ruling answer hangs on.
 	rulingOnly bool
-	got        answers
 }
 
 // begin opens a station.
 func (r *run) begin(key, title string) *Station {
 	s := &Station{Key: key, Title: title, Faults: r.decoded[key], Paper: r.paper(key), memory: r.memory}
-	r.result.Stations = append(r.result.Stations, s)
+	r.Stations = append(r.Stations, s)
 	return s
 }
 
@@ -156,7 +154,7 @@ func (s *Station) unread(name string) bool {
 // state. begun says whether the user has put anything into the station.
 func calculate[In, Out any](s *Station, begun bool, in In, calc func(In, *working.Paper) (Out, error)) (out Out, ok bool) {
 	s.In = in
-	out, err := remembered(s, in, calc)
+	answer, err := remembered(s, in, calc)
 	if err != nil {
 		faults, isFaults := err.(form.Faults)
 		if !isFaults {
@@ -192,27 +190,28 @@ func calculate[In, Out any](s *Station, begun bool, in In, calc func(In, *workin
 		var none Out
 		return none, false
 	}
-	s.Out = out
+	s.Out = answer
 	s.settle()
-	return out, true
+	return answer.(Out), true
 }
 
-// remembered is calc, or what it came to last time on the same input.
-func remembered[In, Out any](s *Station, in In, calc func(In, *working.Paper) (Out, error)) (Out, error) {
-	if last, ok := s.memory[s.Key]; ok && s.Paper.Within(last.paper) && reflect.DeepEqual(last.in, in) {
+// remembered is calc, or what it came to last time on the same input; an Out.
+func remembered[In, Out any](s *Station, in In, calc func(In, *working.Paper) (Out, error)) (any, error) {
+	if last, ok := s.memory[s.Key]; ok && s.Paper.Within(last.paper) && reflect.DeepEqual(last.in, s.In) {
 		s.Paper, s.shown = last.paper, last.shown
-		return last.out.(Out), last.err
+		return last.out, last.err
 	}
 	out, err := calc(in, s.Paper)
+	answer := any(out)
 	if s.memory != nil {
 		s.shown = &shown{}
-		s.memory[s.Key] = recalled{clone(in), out, err, s.Paper, s.shown}
+		s.memory[s.Key] = recalled{s.In, answer, err, s.Paper, s.shown}
 	}
-	return out, err
+	return answer, err
 }
 
-// clone copies an input as deep as its lists go: a straying item is changed in
-// place.
+// clone copies a document as deep as its lists go, for one whose list items are
+// changed in place: what is remembered of a station must not change with them.
 func clone[T any](in T) T {
 	v := reflect.ValueOf(&in).Elem()
 	cloneLists(v)

@@ -83,7 +83,7 @@ func (r *run) work() {
 		r.lifting()
 		r.handling()
 	}
-	slices.SortStableFunc(r.result.Stations, func(a, b *Station) int { return slices.Index(shownOrder, a.Key) - slices.Index(shownOrder, b.Key) })
+	slices.SortStableFunc(r.Stations, func(a, b *Station) int { return slices.Index(shownOrder, a.Key) - slices.Index(shownOrder, b.Key) })
 }
 
 // shownOrder is the order in which the stations stand on the screen: that of
