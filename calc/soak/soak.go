@@ -64,15 +64,15 @@ func (f *Face) Theta() float64 { return f.current }
 // Taken is Q/b, the heat taken by time t, per area and effusivity, from the
 // first n runs of the course. t must not lie before the end of the n-th run.
 func (f *Face) Taken(t float64, n int) float64 {
-	sum := f.step * math.Sqrt(t)
-	before := f.began
-	older := power(t - before)
-	for j := range n {
-		newer := power(t - f.times[j])
-		sum += f.slopes[j] * 2 / 3 * (older - newer)
+	runs := 0.0
+	older := power(t - f.began)
+	slopes := f.slopes[:n]
+	for j, end := range f.times[:n] {
+		newer := power(t - end)
+		runs += slopes[j] * (older - newer)
 		older = newer
 	}
-	return 2 / math.SqrtPi * sum
+	return 2 / math.SqrtPi * (f.step*math.Sqrt(t) + 2.0/3*runs)
 }
 
 // Next is what a further run from the time before to t adds to Taken for each
