@@ -1,7 +1,6 @@
 package ladleheat
 
 import (
-	"fmt"
 	"math"
 
 	"pourwright/calc/figure"
@@ -161,8 +160,7 @@ func secant(f func(float64) float64, a, fa, slope, most, tol float64) (root, las
 // time t, and the bound of the end; unknown above most. The end rises with the
 // beginning, nearly in a straight line and ever less, so that where the rule of
 // secants leads beyond most there is nothing below.
-func (k *pot) need(low, t, most float64) (T, bound float64, ok bool) {
-	course := newTwice()
+func (k *pot) need(course twice, low, t, most float64) (T, bound float64, ok bool) {
 	over := func(T float64) float64 {
 		end, b := course.ending(k, T, t)
 		bound = b
@@ -211,32 +209,32 @@ func (j *job) modelled() {
 		used, text = []string{"W", "c_l", "epsilon", "A_t", "T_a", "A_o", "A_b", "k_w", "w", "m_c", "c_c", "epsilon_o"}, crucibleMethod
 	}
 	celsius := func(symbol, what string, T, bound float64, more ...string) quantity.Opt[quantity.Temperature] {
-		T = p.Solve(symbol, what, T-273.15, "degC", fmt.Sprintf(text, steps, bound), append(more, used...), duhamel)
+		T = p.Solve(symbol, what, T-273.15, "degC", p.Word(text, steps, bound), append(more, used...), duhamel)
 		return quantity.Some(quantity.From[quantity.Temperature](T, "degC"))
 	}
+	course, toStart, toEnd := newTwice(), newTwice(), newTwice()
 	low := float64(j.out.Low)
 	dropLeast, dropMost := j.drop.Span()
 	if in.Pouring.Known() {
-		if T, bound, ok := k.likely.need(low, j.finish(), float64(mostTap)); ok && T+float64(j.drop.V) <= float64(mostTap) {
+		if T, bound, ok := k.likely.need(course, low, j.finish(), float64(mostTap)); ok && T+float64(j.drop.V) <= float64(mostTap) {
 			j.out.TapNeeded = celsius("T_n", "tapping temperature needed", T+float64(j.drop.V), bound, "T_c", "t_x", "s", "d")
 		}
 	}
 	if j.out.TapNeeded.Known() {
-		if T, bound, ok := k.most.need(low, j.finish(), float64(mostTap)); ok && T+float64(dropMost) <= float64(mostTap) {
+		if T, bound, ok := k.most.need(course, low, j.finish(), float64(mostTap)); ok && T+float64(dropMost) <= float64(mostTap) {
 			j.out.TapNeededHigh = celsius("T_n_hi", "tapping temperature needed, with the worst of drop and losses", T+float64(dropMost), bound, "T_c", "t_x", "s", "d_hi")
 		}
 	}
 	filled := j.fill()
 	j.first(k.likely, filled)
-	toStart, toEnd := newTwice(), newTwice()
 	T, bound := toStart.ending(&k.likely, filled, k.likely.transfer)
 	j.out.Start = celsius("T_s", "as pouring begins", T, bound, "T_f", "t_1").V
 	if in.Pouring.Known() {
 		T, bound = toEnd.ending(&k.likely, filled, j.finish())
 		j.out.End = celsius("T_e", "as the last mould is full", T, bound, "T_f", "t_x", "s")
-		T, bound = k.most.ending(filled-float64(dropMost-j.drop.V), j.finish())
+		T, bound = course.ending(&k.most, filled-float64(dropMost-j.drop.V), j.finish())
 		j.out.EndLow = celsius("T_e_lo", "as the last mould is full, at the least", T, bound, "T_f", "t_x", "s", "d_hi")
-		T, bound = k.least.ending(filled+float64(j.drop.V-dropLeast), j.finish())
+		T, bound = course.ending(&k.least, filled+float64(j.drop.V-dropLeast), j.finish())
 		j.out.EndHigh = celsius("T_e_hi", "as the last mould is full, at the most", T, bound, "T_f", "t_x", "s", "d_lo")
 	}
 	j.rate(&k.likely, toStart.fine)
@@ -311,7 +309,7 @@ func (j *job) stays(k *cases, filled float64, used []string) {
 		if !ok {
 			return quantity.Opt[quantity.Time]{}
 		}
-		t = p.Solve(symbol, what, t, "s", fmt.Sprintf("the same balance with nothing poured, until the metal is down to it, by the rule of secants; within %.2g s", bound), append([]string{"T_f", edge}, used...), duhamel)
+		t = p.Solve(symbol, what, t, "s", p.Word("the same balance with nothing poured, until the metal is down to it, by the rule of secants; within %.2g s", bound), append([]string{"T_f", edge}, used...), duhamel)
 		return quantity.Some(quantity.Time(t))
 	}
 	_, dropMost := j.drop.Span()
@@ -329,7 +327,7 @@ func (j *job) heats(c *course, used []string) {
 	p := j.p
 	used = append([]string{"T_f", "t_x", "s"}, used...)
 	energy := func(symbol, what string, v float64) quantity.Opt[quantity.Energy] {
-		return quantity.Some(quantity.Energy(p.Solve(symbol, what, v, "J", fmt.Sprintf("summed over the %d steps of the balance", steps), used, balance)))
+		return quantity.Some(quantity.Energy(p.Solve(symbol, what, v, "J", p.Word("summed over the %d steps of the balance", steps), used, balance)))
 	}
 	j.out.TopHeat = energy("Q_t", "heat lost by the top", c.top)
 	lost := c.top

@@ -9,6 +9,8 @@
 package working
 
 import (
+	"fmt"
+
 	"pourwright/calc/quantity"
 	"pourwright/calc/source"
 )
@@ -208,6 +210,14 @@ func (p *Paper) Solve(symbol, what string, value float64, unit, method string, u
 		s.Inputs = append(s.Inputs, p.find(name, method))
 	}
 	return p.record(s, symbol, what, value, unit)
+}
+
+// Word writes out the method of an answer, on a paper that keeps it.
+func (p *Paper) Word(format string, args ...any) string {
+	if p.blank() {
+		return ""
+	}
+	return fmt.Sprintf(format, args...)
 }
 
 func (p *Paper) record(s Step, symbol, what string, value float64, unit string) float64 {
