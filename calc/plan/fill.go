@@ -84,7 +84,7 @@ func (r *run) holdDown() {
 	}
 	if len(in.Weights) == 0 && !s.unread("weights") && r.got.hasPour && r.doc.Pour.Weights.V > 0 {
 		in.Weights = []holddown.Weight{{Mass: r.doc.Pour.Weights.V}}
-		s.Linked = append(s.Linked, Linked{s.Key + ".weights", "pour", "Weights on the cope", r.doc.Pour.Weights.V})
+		link(s, "weights", r.doc.Pour.Weights.V, "pour", "Weights on the cope")
 	}
 	if r.got.hasMould {
 		r.holdDownMould(s, &in)
@@ -100,7 +100,7 @@ func (r *run) holdDownMould(s *Station, in *holddown.Input) {
 	m, doc := r.got.mould, r.doc.Mould
 	if len(in.Surfaces) == 0 && !s.unread("surfaces") {
 		in.Surfaces = []holddown.Surface{{Area: m.Area, Depth: m.TopHead}}
-		s.Linked = append(s.Linked, Linked{s.Key + ".surfaces", "mould", "Area under the cope, at the top of the casting", m.Area})
+		link(s, "surfaces", m.Area, "mould", "Area under the cope, at the top of the casting")
 	}
 	fillOpt(s, &in.FlaskLength, "flask_length", doc.FlaskLength, true, "mould", "Flask length, inside")
 	fillOpt(s, &in.FlaskWidth, "flask_width", doc.FlaskWidth, true, "mould", "Flask width, inside")

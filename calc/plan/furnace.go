@@ -33,7 +33,7 @@ func (d *Desk) Furnace(doc Document, decoded form.Faults, steps func(station str
 // record fills the calculator of the furnace side from the stations. It is no
 // station of the plan: nothing else hangs on it.
 func (r *run) record() *Station {
-	s := &Station{Key: "record", Title: "Record of the pour", Faults: r.decoded["record"], Paper: r.paper("record"), memory: r.memory}
+	s := &Station{Key: "record", Title: "Record of the pour", Faults: r.decoded["record"], Paper: r.paper("record"), memory: r.memory, linked: true}
 	in := tending.Input{Events: r.doc.Record.Events}
 	if heat := r.got.heat; r.got.hasHeat {
 		fillOpt(s, &in.Tap, "tap", heat.TapNeeded.V, heat.TapNeeded.Known(), "ladleheat", "Tap at")
@@ -41,7 +41,7 @@ func (r *run) record() *Station {
 		around := r.doc.LadleHeat.Surroundings
 		fillOpt(s, &in.Surroundings, "surroundings", around.V, around.Known(), "ladleheat", "Surroundings")
 		in.Course = courseOf(heat)
-		s.Linked = append(s.Linked, Linked{"record.course", "ladleheat", "Most likely course of the metal", heat.Filled})
+		link(s, "course", heat.Filled, "ladleheat", "Most likely course of the metal")
 	}
 	fillOpt(s, &in.Liquidus, "liquidus", r.got.metal.Liquidus, r.got.hasMetal, "metal", "Liquidus")
 	in.Moulds = r.tended(s)

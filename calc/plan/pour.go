@@ -50,7 +50,7 @@ func (r *run) linkMould(s *Station, in *pour.Input) {
 	fillOpt(s, &in.CopeMass, "cope_mass", m.CopeMass, true, "mould", "Sand in the cope")
 	if len(in.Surfaces) == 0 && !s.unread("surfaces") {
 		in.Surfaces = []pour.Surface{{Area: m.Area, Depth: m.TopHead}}
-		s.Linked = append(s.Linked, Linked{s.Key + ".surfaces", "mould", "Area under the cope, at the top of the casting", m.Area})
+		link(s, "surfaces", m.Area, "mould", "Area under the cope, at the top of the casting")
 	}
 }
 

@@ -49,6 +49,8 @@ type Station struct {
 
 	memory memory
 	shown  *shown
+	// linked says that somebody asks where a value came from.
+	linked bool
 }
 
 // memory keeps what each station last made of its input, so that a plan that
@@ -99,13 +101,14 @@ type run struct {
 	// paper gives each station what it works on.
 	paper  func(key string) *working.Paper
 	memory memory
-	// rulingOnly leaves out the stations that no ruling answer hangs on.
+	// rulingOnly leaves out the stations that no ruling answer hangs on, and
+	// where values came from.
 	rulingOnly bool
 }
 
 // begin opens a station.
 func (r *run) begin(key, title string) *Station {
-	s := &Station{Key: key, Title: title, Faults: r.decoded[key], Paper: r.paper(key), memory: r.memory}
+	s := &Station{Key: key, Title: title, Faults: r.decoded[key], Paper: r.paper(key), memory: r.memory, linked: !r.rulingOnly}
 	r.Stations = append(r.Stations, s)
 	return s
 }
@@ -119,7 +122,7 @@ func fill[T comparable](s *Station, field *T, name string, value T, known bool, 
 		return
 	}
 	*field = value
-	s.Linked = append(s.Linked, Linked{s.Key + "." + name, from, label, valueOf(value)})
+	link(s, name, value, from, label)
 }
 
 // fillOpt is fill for a field that may be left out.
@@ -128,7 +131,14 @@ func fillOpt[T comparable](s *Station, field *quantity.Opt[T], name string, valu
 		return
 	}
 	*field = quantity.Some(value)
-	s.Linked = append(s.Linked, Linked{s.Key + "." + name, from, label, valueOf(value)})
+	link(s, name, value, from, label)
+}
+
+// link remembers where a value came from.
+func link[T any](s *Station, name string, value T, from, label string) {
+	if s.linked {
+		s.Linked = append(s.Linked, Linked{s.Key + "." + name, from, label, valueOf(value)})
+	}
 }
 
 func valueOf(v any) any {
