@@ -2,6 +2,7 @@
 // and the source of the rule.
 import { h } from "./draw.js";
 import { levelMark } from "./mark.js";
+import { together } from "./words.js";
 
 /** Draws a finding; action is a button or link that leads to its field. */
 export const finding = (f, action) =>
@@ -12,8 +13,8 @@ export const finding = (f, action) =>
     h(
       "div",
       { class: "finding-body" },
-      h("p", { class: "finding-text" }, f.text),
-      f.do && h("p", { class: "finding-do" }, f.do),
+      h("p", { class: "finding-text" }, together(f.text)),
+      f.do && h("p", { class: "finding-do" }, together(f.do)),
       f.source && h("p", { class: "finding-source" }, f.source),
       action,
     ),

@@ -5,6 +5,7 @@ import { counts, textOf } from "./document.js";
 import { Element, idOf } from "./element.js";
 import { form } from "./form-view.js";
 import { below } from "./field-frame.js";
+import { together } from "./words.js";
 
 const longest = 3; // lists longer than this start folded
 
@@ -74,7 +75,7 @@ export class ListEditor extends Element {
           "button",
           { type: "button", class: "list-fold", "aria-expanded": String(open), onclick: () => (this.#open.set(i, !open), this.draw()) },
           h("span", { class: "list-number" }, String(i + 1)),
-          h("span", { class: "list-summary" }, summary(item, field.fields) || "not filled in"),
+          h("span", { class: "list-summary" }, together(summary(item, field.fields)) || "not filled in"),
           troubled(here, about) && h("span", { class: "list-trouble" }, "check entry"),
         ),
       ),
@@ -101,7 +102,7 @@ function summary(item, fields) {
     .map((f) => (f.sort === "choice" ? f.choices.find((c) => c.value === textOf(item?.[f.key]))?.label : textOf(item?.[f.key])))
     .filter(Boolean)
     .slice(0, 5)
-    .join(" · ");
+    .join("\u00a0· ");
 }
 
 const troubled = (here, about) => Object.keys(about.faults).some((p) => p.startsWith(here + "."));

@@ -26,6 +26,9 @@ export const withArticle = (noun) => (/^[aeiou]/i.test(noun) ? "an " : "a ") + n
 /** A unit in a sentence: "in mm", but not "in in". */
 export const unitWord = (unit) => ({ in: "inches", ft: "feet" })[unit] ?? unit;
 
+/** Keeps every number with its unit when the line breaks. */
+export const together = (text) => text.replaceAll(/(\d) (?=\D)/g, "$1\u00a0");
+
 /** "at_origin" as a heading: "At origin". */
 export const heading = (key) => (key.charAt(0).toUpperCase() + key.slice(1)).replaceAll("_", " ");
 

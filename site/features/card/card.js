@@ -3,7 +3,7 @@
 import { h } from "../../shared/draw.js";
 import { Element } from "../../shared/element.js";
 import { shape } from "../../shared/mark.js";
-import { stateWords } from "../../shared/words.js";
+import { stateWords, together } from "../../shared/words.js";
 import { to } from "../../app/route.js";
 
 /** Data: {plan (id), card (the reply's)}. */
@@ -28,8 +28,5 @@ export class PourCard extends Element {
     );
   }
 }
-
-/** Keeps every number with its unit when the line breaks. */
-const together = (text) => text.replaceAll(/(\d) (?=\D)/g, "$1\u00a0");
 
 customElements.define("pw-pour-card", PourCard);

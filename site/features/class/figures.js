@@ -1,13 +1,14 @@
 // The answers as figures: of one case, or of two side by side with what lies
 // between them. Touching a name watches that answer.
 import { h } from "../../shared/draw.js";
+import { together } from "../../shared/words.js";
 
 const first = 6; // rows in sight
 
 /** Draws the table; watch(path) is told which answer to watch. moved names what differs between the cases. */
 export function figureTable({ figures, answer, moved, open }, { watch, unfold }) {
   const two = figures[0]?.texts.length > 1;
-  const head = (letter, what) => h("th", { scope: "col" }, h("span", { class: "class-letter" }, letter), what && h("span", { class: "class-moved" }, what));
+  const head = (letter, what) => h("th", { scope: "col" }, h("span", { class: "class-letter" }, letter), what && h("span", { class: "class-moved" }, together(what)));
   const row = (f) =>
     h(
       "tr",
