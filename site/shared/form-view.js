@@ -40,8 +40,8 @@ export function form(fields, group, base, about) {
   );
 }
 
-/** Whether the one list or group of a part says the part's name again. */
-const saidBelow = ({ part, fields: [field, ...more] }) => more.length === 0 && (field.sort === "list" || field.sort === "group") && field.label.startsWith(part);
+/** Whether what stands first below a part's name says it again: a field of that name, or its one list or group. */
+const saidBelow = ({ part, fields: [field, ...more] }) => field.label === part || (more.length === 0 && (field.sort === "list" || field.sort === "group") && field.label.startsWith(part));
 
 function one(field, value, base, about) {
   const path = join(base, field.key);

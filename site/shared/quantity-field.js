@@ -2,7 +2,7 @@
 // 12,5 cm. What is typed is stored with every stroke; when the field is left
 // the engine is asked how it reads it.
 import { h } from "./draw.js";
-import { below, describedBy, fromElsewhere, label } from "./field-frame.js";
+import { below, describedBy, fromElsewhere, isMoney, label } from "./field-frame.js";
 import { Element, idOf } from "./element.js";
 import { unitWord, withArticle } from "./words.js";
 
@@ -40,9 +40,9 @@ export class QuantityField extends Element {
 
 /** What stands to the right of the name: the unit, led by the reader's currency where it is money. */
 function unitOf({ field, currency }) {
-  const money = (field.kind === "money" || field.kind === "price") && currency;
+  const money = isMoney(field) && currency;
   if (!money && !field.unit) return "";
-  return ["in", money, field.unit && unitWord(field.unit)].filter(Boolean).join(" ");
+  return [money || !isMoney(field) ? "in" : "", money, field.unit && unitWord(field.unit)].filter(Boolean).join(" ");
 }
 
 function placeholder(field, linked, titles) {
