@@ -6,6 +6,7 @@ import { Element } from "./element.js";
 import { axis, figure, hatch, named, number } from "./scale.js";
 
 const row = 2.7; // em: a line for the name, and the bar below it
+const letter = 0.42; // em of the widest letters, on average
 
 /** Data: {picture: {label, xLabel, xUnit, bars: [{name, kind, from, to}], bands?}}. */
 export class Bars extends Element {
@@ -26,12 +27,13 @@ export class Bars extends Element {
     if (!this.#wide || bars.length === 0) return [];
     const em = this.#em;
     const wide = this.#wide;
-    const room = { left: 0.6 * em, right: 5.2 * em, top: bands.length > 0 ? 1.6 * em : 0.4 * em, bottom: 2.7 * em };
+    const told = (b) => (b.from > 0 && b.to > b.from ? `${number(b.from)} to ${figure(b.to, picture.xUnit)}` : figure(b.to, picture.xUnit));
+    const room = { left: 0.6 * em, right: (1 + letter * Math.max(...bars.map((b) => told(b).length))) * em, top: bands.length > 0 ? 1.6 * em : 0.4 * em, bottom: 2.7 * em };
     const high = room.top + bars.length * row * em + room.bottom;
     const x = axis([0, ...bars.flatMap((b) => [b.from, b.to])], room.left, wide - room.right, { bands: bands.flatMap((b) => [b.low, b.high]), roomy: Math.min(6, wide / (6 * em)) });
     const end = (v) => Math.min(Math.max(x.at(v), room.left), wide - room.right);
-    const told = (b) => (b.from > 0 && b.to > b.from ? `${number(b.from)} to ${figure(b.to, picture.xUnit)}` : figure(b.to, picture.xUnit));
-    const say = [...bars.map((b) => `${b.name} ${told(b)}`), ...bands.map((b) => `${b.label} ${number(b.low)} to ${figure(b.high, picture.xUnit)}`)].join("; ");
+    const spanned = (b) => `${b.label} ${number(b.low)} to ${figure(b.high, picture.xUnit)}`;
+    const say = [...bars.map((b) => `${b.name} ${told(b)}`), ...bands.map(spanned)].join("; ");
     return h(
       "figure",
       { class: "chart" },
@@ -39,7 +41,7 @@ export class Bars extends Element {
       h(
         "svg:svg",
         { class: "chart-picture", viewBox: `0 0 ${wide} ${high}`, width: wide, height: high, role: "img", "aria-label": `${picture.label}, ${named(picture.xLabel, picture.xUnit)}: ${say}.` },
-        bands.map((b) => h("svg:g", { key: "band " + b.label }, h("svg:path", { class: "chart-band", d: `M${end(b.low)} ${room.top}H${end(b.high)}V${high - room.bottom}H${end(b.low)}Z` }), h("svg:path", { class: "chart-edge", d: `M${end(b.low)} ${room.top}V${high - room.bottom}M${end(b.high)} ${room.top}V${high - room.bottom}` }), h("svg:text", { class: "chart-word", x: end(b.low), y: room.top - 0.4 * em }, `${b.label} ${number(b.low)} to ${figure(b.high, picture.xUnit)}`))),
+        bands.map((b) => h("svg:g", { key: "band " + b.label }, h("svg:path", { class: "chart-band", d: `M${end(b.low)} ${room.top}H${end(b.high)}V${high - room.bottom}H${end(b.low)}Z` }), h("svg:path", { class: "chart-edge", d: `M${end(b.low)} ${room.top}V${high - room.bottom}M${end(b.high)} ${room.top}V${high - room.bottom}` }), h("svg:text", { class: "chart-word", x: Math.min(end(b.low), wide - letter * em * spanned(b).length), y: room.top - 0.4 * em }, spanned(b)))),
         x.ticks.map((t) => h("svg:path", { key: "g" + t, class: "chart-grid", d: `M${x.at(t)} ${room.top}V${high - room.bottom}` })),
         h("svg:path", { key: "axis", class: "chart-axis", d: `M${room.left} ${high - room.bottom}H${wide - room.right}` }),
         x.ticks.map((t) => h("svg:text", { key: "t" + t, class: "chart-tick", x: x.at(t), y: high - room.bottom + 1.1 * em, "text-anchor": "middle" }, number(t))),

@@ -120,6 +120,7 @@ function words({ x, y, em, left, right, top, bottom }, curves, boxes, stretches,
   const placed = marks.map((m) => ({ px: x.at(m.x), py: y.at(m.y) - 0.4 * em, half: 0.6 * em }));
   const clear = (px, py, half, own) => {
     let least = 2 * em;
+    let [mine, nearest] = [2 * em, 2 * em]; // how near its own line and the others are
     curves.forEach((c, j) => {
       for (let k = -2; k <= 2; k++) {
         const v = valueAt(c, x.back(px + (k * half) / 2));
@@ -127,8 +128,11 @@ function words({ x, y, em, left, right, top, bottom }, curves, boxes, stretches,
         const w = y.at(v);
         const off = w < py - 0.85 * em ? py - 0.85 * em - w : w > py + 0.25 * em ? w - py - 0.25 * em : -em;
         least = Math.min(least, off + (j === own && off >= 0 ? em : 0)); // its own line may be near
+        if (j === own) mine = Math.min(mine, off);
+        else nearest = Math.min(nearest, off);
       }
     });
+    if (own >= 0 && mine > nearest) return -1; // it would be taken for another's
     for (const o of placed) if (Math.abs(o.px - px) < o.half + half + 0.4 * em) least = Math.min(least, Math.abs(o.py - py) - 1.2 * em);
     return least;
   };
