@@ -2,14 +2,17 @@ package browser
 
 import (
 	"bytes"
+	"encoding/json"
 	"encoding/xml"
 	"fmt"
+	"maps"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"strconv"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
@@ -91,6 +94,60 @@ func (tab *browserTab) paper(name string) {
 	js[chromedp.Void](tab, `document.querySelector("[data-paper-choice=" + %s + "]").click()`, name)
 	tab.quiet()
 	tab.until(`document.querySelector(".paper-page").dataset.paper === %s`, name)
+}
+
+// What was tapped in at the furnace stands on the pour sheet, each entry with
+// its time of day and since tapping; one that was struck out says so. Without a
+// record there is room to write instead.
+func TestRecordOnPaper(t *testing.T) {
+	t.Parallel()
+	tapped := time.Date(2026, time.March, 14, 10, 0, 0, 0, time.UTC)
+	var events []any
+	for _, e := range []struct {
+		what  string
+		after time.Duration
+		more  map[string]any
+	}{
+		{"tapped", 0, nil},
+		{"reading", 31 * time.Second, map[string]any{"temperature": "741 °C"}},
+		{"start", 95 * time.Second, map[string]any{"mould": "1", "name": "Bracket"}},
+		{"stop", 99 * time.Second, map[string]any{"mould": "1", "name": "Bracket"}},
+		{"remark", 120 * time.Second, map[string]any{"note": "Ran smoothly", "struck": true}},
+	} {
+		event := map[string]any{"what": e.what, "at": fmt.Sprintf("%.1f s", e.after.Seconds()), "clock": tapped.Add(e.after).Format(time.RFC3339)}
+		maps.Copy(event, e.more)
+		events = append(events, event)
+	}
+	plan := maps.Clone(examples(t)[bracket])
+	tab := open(t).tab(t)
+	printed := func() string {
+		content, err := json.Marshal(plan)
+		require.NoError(t, err)
+		tab.hosted()
+		tab.load("own.pour.json", content)
+		tab.until(`document.querySelector("[data-part]")`)
+		tab.view(tab.planAddress() + "/print")
+		tab.paper("a4")
+		text, _ := readPDF(t, tab.pdf(papers["a4"]))
+		return text
+	}
+	require.Contains(t, printed(), "Tapped at")
+	plan["record"] = map[string]any{"events": events}
+	text := printed()
+	require.Contains(t, text, "What happened, "+tapped.Local().Format("2 January 2006"))
+	require.NotContains(t, text, "Tapped at")
+	for _, line := range []struct {
+		after time.Duration
+		says  string
+	}{
+		{0, "0:00 Ladle full"},
+		{31 * time.Second, "0:31 Read: 741 °C"},
+		{95 * time.Second, "1:35 Begun: Bracket"},
+		{99 * time.Second, "1:39 Full: Bracket"},
+		{120 * time.Second, "2:00 Remark: Ran smoothly (struck out)"},
+	} {
+		require.Contains(t, text, tapped.Add(line.after).Local().Format("15:04:05")+" "+line.says)
+	}
 }
 
 // Every sheet of every example, in both systems and on both papers: it begins

@@ -1,25 +1,17 @@
 // The record of the pour: each mould with its times and temperatures, and all
 // that was tapped in, in its order.
 import { h } from "../../shared/draw.js";
-import { span } from "./clock.js";
-import { entry } from "./pages.js";
 import { capital } from "./pour.js";
-
-const clockOf = (e) => {
-  const at = new Date(e.clock ?? "");
-  return Number.isNaN(at.getTime()) ? "" : at.toLocaleTimeString("en-GB");
-};
+import { columns, dayOf, rows } from "./record.js";
 
 export function closed(f, { state, moulds }) {
   const { furnace } = state;
-  const first = f.standing.find((e) => e.what === "tapped");
-  const day = new Date(first?.clock ?? "");
   const shutting = f.standing.findLast((e) => e.what === "closed");
   const findings = (furnace?.findings ?? []).filter((x) => x.level !== "note");
   const act = (action, label, does) => h("button", { key: action, type: "button", class: "far", "data-action": action, onclick: f.once(does) }, label);
   return [
     h("h1", { key: "h1", class: "furnace-point", tabindex: "-1" }, "Record of the pour"),
-    h("p", { key: "day", class: "furnace-more" }, Number.isNaN(day.getTime()) ? "" : day.toLocaleDateString("en-GB", { dateStyle: "long" })),
+    h("p", { key: "day", class: "furnace-more" }, dayOf(f.events)),
     h("div", { key: "moulds", class: "furnace-pours" }, moulds.map((m) => mould(m))),
     findings.length > 0 && h("ul", { key: "findings", class: "furnace-findings" }, findings.map((x) => h("li", { "data-finding": x.code }, h("p", null, x.text), h("p", null, x.do)))),
     h(
@@ -34,7 +26,7 @@ export function closed(f, { state, moulds }) {
     h(
       "div",
       { key: "log", class: "wide-table", tabindex: "0", role: "group", "aria-label": "All entries" },
-      h("table", { class: "furnace-log" }, h("thead", null, h("tr", null, ["Clock", "Since tapping", "What"].map((t) => h("th", { scope: "col" }, t)))), h("tbody", null, f.events.map((e) => h("tr", { class: e.struck ? "struck" : undefined }, h("td", null, clockOf(e)), h("td", null, e.at ? span(parseFloat(e.at)) : ""), h("td", null, entry(e), e.struck && " (struck out)"))))),
+      h("table", { class: "furnace-log" }, columns(), h("tbody", null, rows(f.events))),
     ),
   ];
 }

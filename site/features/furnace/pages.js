@@ -3,7 +3,8 @@
 import { h } from "../../shared/draw.js";
 import { to } from "../../app/route.js";
 import { degrees, metalNow, running } from "./pour.js";
-import { kinds, remarks } from "./words.js";
+import { entry } from "./record.js";
+import { remarks } from "./words.js";
 
 const steps = [-50, -10, -5, -1, 1, 5, 10, 50];
 
@@ -60,9 +61,6 @@ export function remarking(f, { moulds, pouring }) {
   const mould = concerned(f, moulds, pouring);
   return [head(mould.name ? `Remark on ${mould.name}` : "Remark"), h("div", { key: "list", class: "furnace-list furnace-two" }, remarks.map((r) => h("button", { type: "button", class: "far far-words", "data-remark": r, onclick: f.once(() => (f.tell("remark", { note: r, ...mould }), f.open(""))) }, r))), back(f), running(f, pouring)];
 }
-
-/** An entry of the record in words. */
-export const entry = (e) => [kinds[e.what] ?? e.what, [e.name, e.temperature, e.note].filter(Boolean).join(", ")].filter(Boolean).join(": ");
 
 export function more(f, { state }) {
   const last = f.standing.filter((e) => e.what !== "clock").at(-1);

@@ -4,7 +4,8 @@
 import { h } from "../../shared/draw.js";
 import { textOf } from "../../shared/document.js";
 import { levelMark, stateMark } from "../../shared/mark.js";
-import { heading as spoken } from "../../shared/words.js";
+import { heading as spoken, together } from "../../shared/words.js";
+import { columns, dayOf, rows } from "../furnace/record.js";
 import { about } from "../sheet/about.js";
 import { rulingOf } from "../sheet/ruling.js";
 import { heading, sheetHead, toWrite } from "./words.js";
@@ -23,9 +24,20 @@ export function pourSheet(state) {
     findings.length === 0
       ? { key: "findings", node: h("p", null, "Nothing to stop for or to mind, from what was filled in.") }
       : { key: "findings", wrap: (items) => h("ul", { class: "paper-findings" }, items), items: findings.map((f) => h("li", { "data-row": "" }, levelMark(f.level), h("p", null, h("b", null, (titles[f.station] ?? f.station) + ". "), f.text, f.do && " " + f.do))) },
-    { key: "record", node: h("div", { class: "paper-record" }, h("h3", { class: "paper-heading" }, "What happened"), toWrite(["Tapped at", "Poured at", "Pour began", "Pour took", "Shaken out", "Poured by"], "six"), toWrite(["Remarks"], "one")) },
+    ...happened(open.doc.record?.events ?? []),
     heading("h-stations", "Station by station"),
     ...reply.stations.filter((s) => s.state !== "blank").map(station),
+  ];
+}
+
+/** What was tapped in at the furnace, or room to write it down. */
+function happened(events) {
+  if (events.length === 0) return [{ key: "record", node: h("div", { class: "paper-record" }, h("h3", { class: "paper-heading" }, "What happened"), toWrite(["Tapped at", "Poured at", "Pour began", "Pour took", "Shaken out", "Poured by"], "six"), toWrite(["Remarks"], "one")) }];
+  const day = dayOf(events);
+  return [
+    heading("h-record", "What happened" + (day && ", " + day)),
+    { key: "record", half: true, items: rows(events), wrap: (kids) => h("table", { class: "paper-table paper-log", "aria-label": "What happened" }, columns(), h("tbody", null, kids)) },
+    { key: "record-more", node: h("div", { class: "paper-record" }, toWrite(["Shaken out", "Poured by", "Remarks"], "three")) },
   ];
 }
 
@@ -50,6 +62,6 @@ function table(title, items, columns) {
     "table",
     { class: "paper-table", "aria-label": title },
     h("thead", null, h("tr", null, used.map((c) => h("th", { scope: "col" }, items.find((item) => item[c])[c].label)))),
-    h("tbody", null, items.map((item) => h("tr", null, used.map((c) => h("td", null, item[c]?.unknown ? "" : (item[c]?.text ?? "")))))),
+    h("tbody", null, items.map((item) => h("tr", null, used.map((c) => h("td", null, item[c]?.unknown ? "" : together(item[c]?.text ?? "")))))),
   );
 }
