@@ -122,10 +122,11 @@ function laidOut(blocks, height) {
     const half = Boolean(queue[0].block.half);
     const end = queue.findIndex((m) => Boolean(m.block.half) !== half);
     const run = queue.splice(0, end < 0 ? queue.length : end);
+    const after = queue[0] ? least(queue[0]) : 0; // to be held with a heading that ends the run
     while (run.length > 0) {
       const left = height - used;
       const fresh = used === 0;
-      const [frames, tall, rest] = half ? halves(run, left, fresh) : whole(run, left, fresh);
+      const [frames, tall, rest] = half ? halves(run, left, fresh) : whole(run, left, fresh, after);
       if (frames.some((frame) => frame.length > 0)) pages.at(-1).push(frames);
       used += tall;
       run.splice(0, run.length, ...rest);
@@ -135,9 +136,9 @@ function laidOut(blocks, height) {
   return { pages, used };
 }
 
-function whole(run, limit, fresh) {
+function whole(run, limit, fresh, after) {
   const rest = [...run];
-  const { frame, used } = fill(rest, limit, fresh);
+  const { frame, used } = fill(rest, limit, fresh, after);
   return [[frame], used, rest];
 }
 
@@ -165,13 +166,13 @@ function halves(run, limit, fresh) {
 const least = (m) => (m.items ? m.round + (m.items[m.from] ?? 0) : m.height);
 
 /** Takes from the front of a queue what a frame holds. On a fresh page at least one piece goes in, come what may. */
-function fill(queue, limit, fresh) {
+function fill(queue, limit, fresh, after = 0) {
   const frame = [];
   let used = 0;
   while (queue.length > 0) {
     const m = queue[0];
     let want = least(m);
-    for (let i = 0; queue[i]?.block.keep && queue[i + 1]; i++) want += least(queue[i + 1]);
+    for (let i = 0; queue[i]?.block.keep; i++) want += queue[i + 1] ? least(queue[i + 1]) : after;
     if (used + want > limit && !(fresh && frame.length === 0)) break;
     if (!m.items) {
       frame.push({ block: m.block });
