@@ -53,6 +53,7 @@ export class ClassRoom extends Element {
 
   entered() {
     this.addEventListener("pw-want", (e) => this.wanted(e));
+    this.onSize(() => this.drawn());
   }
 
   view({ state, lesson, room }) {
