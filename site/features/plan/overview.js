@@ -19,7 +19,7 @@ export class Overview extends Element {
       h("header", { class: "sheet-head" }, h("h2", { class: "sheet-title", tabindex: "-1" }, "The plan")),
       reply && !begun && h("p", { key: "begin", class: "sheet-about" }, "Touch a part of the drawing, or a line of the list, to open its sheet. The metal is a good place to begin: most of the rest follows from it."),
       form(own, doc, "", about),
-      begun && h("p", { key: "furnace" }, h("a", { class: "button", href: to.plan(plan, "furnace") }, pourRuns(doc) ? "The pour is running: back to the furnace" : "To the furnace side")),
+      begun && h("p", { key: "furnace", class: "sheet-apart" }, h("a", { class: "button", href: to.plan(plan, "furnace") }, pourRuns(doc) ? "The pour is running: back to the furnace" : "To the furnace side")),
       h(
         "section",
         { key: "findings", class: "sheet-part" },

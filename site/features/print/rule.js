@@ -33,7 +33,7 @@ export class Rule extends Element {
             h("h1", { tabindex: "-1" }, "Contraction rule"),
             h("p", { class: "quiet" }, "A rule longer than true by what the metal contracts. Lay off the sizes of the casting with it, and the pattern is right."),
             paperAndPrint(this, state),
-            h("section", { key: "fields", class: "print-rule", "aria-label": "What you know" }, h("h2", { class: "out-of-sight" }, "The rule"), h("h3", null, "What you know"), ruleFields(this, state, () => true)),
+            h("section", { key: "fields", class: "print-rule", "aria-label": "What you know" }, h("h2", { class: "out-of-sight" }, "The rule"), h("h3", { class: "out-of-sight" }, "What you know"), ruleFields(this, state, () => true)),
             reply?.answers && this.told(reply),
           ),
           h("section", { key: "preview", class: "print-preview", "aria-label": "The rule" }, reply?.answers ? h("pw-pages", { class: "paper-pages", ".data": { sheets: this.sheets(state), name: reply.answers.name.text, date: today(), paper: paperOf(state) } }) : h("p", { class: "quiet" }, reply ? "The rule stands here as soon as the entries are right." : "Working it out.")),
