@@ -31,7 +31,9 @@ func TestShots(t *testing.T) {
 		tab.still()
 		tab.hosted()
 		tab.example(name)
+		tab.view(tab.planAddress() + "/print")
 		for size, paper := range papers {
+			tab.paper(size)
 			keep(tab.pdf(paper), plan, size+".pdf")
 		}
 		for _, v := range append(tab.views(), tab.states()...) {
