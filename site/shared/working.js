@@ -2,12 +2,21 @@
 // the source; and, opened one by one, the steps that the values came from.
 import { h } from "./draw.js";
 import { Element } from "./element.js";
+import { fit } from "./fit.js";
 import { formula, symbol } from "./math.js";
 import { originWords } from "./words.js";
 
 /** Data: {steps, step, from (titles of stations), linked}. */
 export class Working extends Element {
   #open = new Set(); // the trail of symbols that leads to each open step
+
+  entered() {
+    this.onSize(() => this.drawn());
+  }
+
+  drawn() {
+    fit([...this.querySelectorAll(".working-math")]);
+  }
 
   view({ steps, step }) {
     if (!steps) return h("p", { class: "working-wait" }, "Writing the working out.");

@@ -5,6 +5,7 @@ import { get, textOf } from "../../shared/document.js";
 import { Element } from "../../shared/element.js";
 import { finding } from "../../shared/finding.js";
 import { faultText } from "../../shared/field-frame.js";
+import { fit } from "../../shared/fit.js";
 import { form } from "../../shared/form-view.js";
 import { levelMark, shape } from "../../shared/mark.js";
 import { formula } from "../../shared/math.js";
@@ -369,13 +370,8 @@ export class ClassRoom extends Element {
     this.draw();
   }
 
-  // A formula that is too wide for its place is set smaller, down to two thirds.
   drawn() {
-    const box = this.querySelector(".class-formula");
-    if (!box) return;
-    box.style.setProperty("--fit", "1");
-    const wide = Math.max(0, ...[...box.querySelectorAll("math")].map((m) => m.getBoundingClientRect().width));
-    if (wide > box.clientWidth) box.style.setProperty("--fit", String(Math.max(0.62, (box.clientWidth / wide) * 0.98)));
+    fit([...this.querySelectorAll(".class-formula")]);
   }
 }
 
