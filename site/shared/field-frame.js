@@ -32,7 +32,7 @@ export function below({ path, field, fault, need, findings, own }, extra) {
 }
 
 /** What may stand in a field; of an amount of money nobody needs telling. */
-const rangeOf = ({ min, max }) => (min && max ? `${min} to ${max}.` : min ? `${min} or more.` : max ? `Up to ${max}.` : "");
+const rangeOf = ({ min, max }) => (min && max ? `${min} to ${max}.` : min ? `${min} or more.` : max ? `Up to ${max}.` : "").replaceAll(" ", "\u00a0");
 
 /** Whether a field holds an amount of money, or one per something. */
 export const isMoney = ({ kind }) => kind === "money" || kind === "price";

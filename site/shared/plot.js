@@ -122,8 +122,8 @@ function words({ x, y, em, left, right, top, bottom }, curves, boxes, stretches,
     let least = 2 * em;
     let [mine, nearest] = [2 * em, 2 * em]; // how near its own line and the others are
     curves.forEach((c, j) => {
-      for (let k = -2; k <= 2; k++) {
-        const v = valueAt(c, x.back(px + (k * half) / 2));
+      for (let k = -4; k <= 4; k++) {
+        const v = valueAt(c, x.back(px + (k * half) / 4));
         if (v === undefined) continue;
         const w = y.at(v);
         const off = w < py - 0.85 * em ? py - 0.85 * em - w : w > py + 0.25 * em ? w - py - 0.25 * em : -em;
