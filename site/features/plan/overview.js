@@ -14,6 +14,8 @@ export class Overview extends Element {
     const own = fields.filter((f) => f.sort !== "group" && f.key !== "format");
     const begun = reply?.stations.some((s) => s.state !== "blank");
     const needy = reply?.stations.filter((s) => s.needs.length > 0 && s.state !== "blank") ?? [];
+    const notes = reply?.findings.filter((f) => f.level === "note") ?? [];
+    const told = (f) => finding(f, h("p", { class: "finding-way" }, h("a", { href: to.sheet(plan, f.station) }, "Open " + (about.titles[f.station] ?? f.station))));
     const faulty = reply?.stations.filter((s) => s.faults.length > 0) ?? [];
     return [
       h("header", { class: "sheet-head" }, h("h2", { class: "sheet-title", tabindex: "-1" }, "The plan")),
@@ -25,9 +27,10 @@ export class Overview extends Element {
         { key: "findings", class: "sheet-part" },
         h("h3", null, "What wants attention"),
         faulty.map((s) => h("p", { key: "fault " + s.key, class: "attention" }, h("a", { href: to.sheet(plan, s.key) }, s.title), s.faults.length === 1 ? " has an entry to put right." : ` has ${s.faults.length} entries to put right.`)),
-        (reply?.findings ?? []).map((f) => finding(f, h("p", { class: "finding-way" }, h("a", { href: to.sheet(plan, f.station) }, "Open " + (about.titles[f.station] ?? f.station))))),
+        (reply?.findings ?? []).filter((f) => f.level !== "note").map(told),
         needy.map((s) => h("p", { key: "needs " + s.key, class: "attention" }, h("a", { href: to.sheet(plan, s.key) }, s.title), " still wants: " + s.needs.map((n) => n.label.toLowerCase()).join(", ") + ".")),
-        reply && reply.findings.length === 0 && needy.length === 0 && faulty.length === 0 && h("p", { key: "none", class: "quiet" }, begun ? "Nothing so far. That covers what you have filled in, and no more." : "Nothing yet."),
+        reply && reply.findings.length === notes.length && needy.length === 0 && faulty.length === 0 && h("p", { key: "none", class: "quiet" }, begun ? "Nothing so far. That covers what you have filled in, and no more." : "Nothing yet."),
+        notes.length > 0 && h("details", { key: "notes", class: "fold" }, h("summary", null, notes.length === 1 ? "1 note" : `${notes.length} notes`), notes.map(told)),
       ),
       begun && h("pw-spread", { key: "spread", class: "sheet-part", ".data": { plan, straying: quantities(doc, fields).some((q) => strays(q.text)), reply: spread, fresh, titles: about.titles } }),
       shop && this.own(shop),
