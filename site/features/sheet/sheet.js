@@ -60,7 +60,7 @@ export class Sheet extends Element {
       h("li", null, h("button", { type: "button", class: "jump", "data-jump": path, onclick: () => this.jump(path) }, label));
     const groups = [
       ["To put right", faults.map((f) => ({ path: f.field, label: f.label, f })), "fault"],
-      ["Still wanted", needs.map((f) => ({ path: f.field, label: f.label })), "needs"],
+      ["Still wanted", needs.map((f) => ({ path: f.field, label: labelOf(this.data.field, f.field.slice(this.data.field.key.length + 1)) })), "needs"],
       ["Findings stand at", unique(placed).map((f) => ({ path: `${this.data.field.key}.${f.field}`, label: labelOf(this.data.field, f.field) })), "mind"],
     ].filter(([, list]) => list.length > 0);
     const lost = faults.filter((f) => !shown.has(f.field));
@@ -111,14 +111,17 @@ function visible(fields, group, base, out = new Set()) {
   return out;
 }
 
+/** What a field is called: with the number of its item, and after its group, for groups may have fields alike. */
 function labelOf(field, path) {
   let at = field;
   let number = "";
+  let group = "";
   for (const step of path.split(/[.[\]]+/).filter(Boolean)) {
+    if (at !== field && at.sort === "group") group = `, ${at.label.toLowerCase()}`;
     if (/^\d+$/.test(step)) number = ` ${Number(step) + 1}`;
     else at = at.fields?.find((f) => f.key === step) ?? at;
   }
-  return at.label + number;
+  return at.label + number + group;
 }
 
 customElements.define("pw-sheet", Sheet);
