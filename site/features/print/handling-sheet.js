@@ -1,6 +1,7 @@
 // The safe-handling list for paper: a box for each item, initials for each hold
 // point, and names to sign.
 import { h } from "../../shared/draw.js";
+import { together } from "../../shared/words.js";
 import { handlingList } from "../handling/list.js";
 import { box, heading, sheetHead, toWrite } from "./words.js";
 
@@ -20,6 +21,6 @@ const item = (i) =>
     "li",
     { class: i.hold ? "paper-hold" : undefined, "data-row": "" },
     box(i.done),
-    h("p", { class: "paper-item" }, i.hold && h("b", null, "Hold point. "), i.text, i.why && h("span", { class: "paper-why" }, " " + i.why), i.hold && !i.done && i.state !== "open" && h("span", { class: "paper-why" }, ` In the plan: ${i.state}${i.reason ? `, ${i.reason}` : ""}.`)),
+    h("p", { class: "paper-item" }, i.hold && h("b", null, "Hold point. "), together(i.text), i.why && h("span", { class: "paper-why" }, " " + together(i.why)), i.hold && !i.done && i.state !== "open" && h("span", { class: "paper-why" }, ` In the plan: ${i.state}${i.reason ? `, ${i.reason}` : ""}.`)),
     i.hold && h("p", { class: "paper-initials" }, h("span", null, i.by || ""), h("span", null, "Initials")),
   );

@@ -163,7 +163,9 @@ function halves(run, limit, fresh) {
   return even[2].length > 0 ? most : even;
 }
 
-const least = (m) => (m.items ? m.round + (m.items[m.from] ?? 0) : m.height);
+// Two items at least stand together, at the foot of a page and at the head of the next.
+const pair = 2;
+const least = (m) => (m.items ? m.items.slice(m.from, m.from + pair).reduce((sum, v) => sum + v, m.round) : m.height);
 
 /** Takes from the front of a queue what a frame holds. On a fresh page at least one piece goes in, come what may. */
 function fill(queue, limit, fresh, after = 0) {
@@ -183,6 +185,8 @@ function fill(queue, limit, fresh, after = 0) {
     let to = m.from;
     let tall = m.round;
     while (to < m.items.length && (to === m.from || used + tall + m.items[to] <= limit)) tall += m.items[to++];
+    const short = pair - (m.items.length - to);
+    if (to < m.items.length && short > 0 && to - m.from - short >= pair) tall -= m.items.slice(to - short, to).reduce((sum, v) => sum + v, 0), (to -= short);
     frame.push({ block: m.block, from: m.from, to });
     used += tall;
     if (to < m.items.length) {

@@ -23,7 +23,7 @@ export function pourSheet(state) {
     heading("h-findings", "Stop and mind"),
     findings.length === 0
       ? { key: "findings", node: h("p", null, "Nothing to stop for or to mind, from what was filled in.") }
-      : { key: "findings", wrap: (items) => h("ul", { class: "paper-findings" }, items), items: findings.map((f) => h("li", { "data-row": "" }, levelMark(f.level), h("p", null, h("b", null, (titles[f.station] ?? f.station) + ". "), f.text, f.do && " " + f.do))) },
+      : { key: "findings", wrap: (items) => h("ul", { class: "paper-findings" }, items), items: findings.map((f) => h("li", { "data-row": "" }, levelMark(f.level), h("p", null, h("b", null, (titles[f.station] ?? f.station) + ". "), together(f.text), f.do && " " + together(f.do)))) },
     ...happened(open.doc.record?.events ?? []),
     heading("h-stations", "Station by station"),
     ...reply.stations.filter((s) => s.state !== "blank").map(station),
