@@ -5,6 +5,7 @@ package browser
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -38,7 +39,7 @@ func TestShots(t *testing.T) {
 		}
 		for _, v := range append(tab.views(), tab.states()...) {
 			v.show(tab)
-			for _, s := range screens {
+			for _, s := range append(slices.Clone(screens), wide) {
 				tab.size(s)
 				tab.quiet()
 				for _, theme := range themes {
