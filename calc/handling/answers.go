@@ -30,10 +30,10 @@ type Answer struct {
 
 // said is what the answers come to.
 type said struct {
-	refused, unexplained []int    // indices of answers, for hold points
-	codes                []string // by index of answer
-	aside                []string // the hold points set aside, with reasons
-	stray                []string // answers to items that this pour does not call for
+	refused, unexplained, aside []int          // indices of answers, for hold points
+	items                       []working.Text // what is answered, by index of answer
+	whys                        []string       // who gives which reason, by index of answer
+	stray                       []string       // answers to items that this pour does not call for
 }
 
 // settle writes the answers into the items. A yes answers an item; a no, or a
@@ -43,9 +43,8 @@ func settle(items []Item, answers []Answer) said {
 	for i, item := range items {
 		at[item.Code] = i
 	}
-	var out said
+	out := said{items: make([]working.Text, len(answers)), whys: make([]string, len(answers))}
 	for n, a := range answers {
-		out.codes = append(out.codes, a.Code)
 		i, known := at[a.Code]
 		if !known {
 			out.stray = append(out.stray, a.Code)
@@ -53,6 +52,10 @@ func settle(items []Item, answers []Answer) said {
 		}
 		item := &items[i]
 		item.By, item.Reason = a.By, strings.TrimSpace(a.Reason)
+		out.items[n], out.whys[n] = item.Text, item.Reason
+		if a.By != "" {
+			out.whys[n] = a.By + ": " + item.Reason
+		}
 		switch {
 		case !a.Answer.Known():
 		case a.Answer.V == yes:
@@ -60,7 +63,7 @@ func settle(items []Item, answers []Answer) said {
 		case item.Reason != "":
 			item.State = Overridden
 			if item.Hold {
-				out.aside = append(out.aside, aside(a, item.Reason))
+				out.aside = append(out.aside, n)
 			}
 		case item.Hold && a.Answer.V == no:
 			out.refused = append(out.refused, n)
@@ -71,30 +74,31 @@ func settle(items []Item, answers []Answer) said {
 	return out
 }
 
-func aside(a Answer, reason string) string {
-	if a.By == "" {
-		return fmt.Sprintf("%s (%s)", a.Code, reason)
-	}
-	return fmt.Sprintf("%s (%s: %s)", a.Code, a.By, reason)
-}
-
 var holdRule = source.Practice("hold points are answered before the metal moves")
 
 // warn makes findings of what the answers leave undone.
 func (s said) warn(open int, p *working.Paper) {
 	for _, n := range s.refused {
 		p.Find(working.Finding{Level: working.Stop, Code: "hold-refused", Field: fmt.Sprintf("answers[%d].reason", n), Source: holdRule,
-			Text: say("Hold point %v is answered no, without a reason.", s.codes[n]),
+			Text: say("Answered no, without a reason: “%v”", s.items[n]),
 			Do:   say("Put it right and answer yes, or write down why it is set aside and who says so.")})
 	}
 	for _, n := range s.unexplained {
 		p.Find(working.Finding{Level: working.Mind, Code: "hold-unexplained", Field: fmt.Sprintf("answers[%d].reason", n), Source: holdRule,
-			Text: say("Hold point %v is said not to apply, without a reason; it stays open.", s.codes[n]),
+			Text: say("Said not to apply, without a reason, so that it stays open: “%v”", s.items[n]),
 			Do:   say("Write down why it does not apply.")})
+	}
+	var aside working.Text
+	for i, n := range s.aside {
+		one := say("“%v” (%v)", s.items[n], s.whys[n])
+		if i > 0 {
+			one = say("%v %v", aside, one)
+		}
+		aside = one
 	}
 	if len(s.aside) > 0 {
 		p.Find(working.Finding{Level: working.Mind, Code: "holds-set-aside", Field: "answers", Source: holdRule,
-			Text: say("Hold points set aside: %v.", strings.Join(s.aside, "; ")),
+			Text: say("Hold points set aside: %v", aside),
 			Do:   say("Read the reasons out to the crew before the lift.")})
 	}
 	if open > 0 {

@@ -198,6 +198,6 @@ func (h *holding) placesUnknown() {
 	}
 	if n > 0 {
 		h.p.Find(working.Finding{Level: working.Note, Code: "places-unknown", Field: "surfaces", Source: source.Practice("what is not placed is taken in the middle"),
-			Text: working.Say("%v of the surfaces and cores have no place; they are taken in the middle of the flask, where no corner opens before the others. Give their places to know.", quantity.Number(n))})
+			Text: working.Say("Surfaces and cores without a place: %v. They are taken in the middle of the flask, where no corner opens before the others. Give their places to know.", quantity.Number(n))})
 	}
 }

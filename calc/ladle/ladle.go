@@ -121,7 +121,7 @@ type Input struct {
 	// Freeboard is the distance wanted from the metal up to the lip.
 	Freeboard quantity.Opt[quantity.Length] `json:"freeboard" label:"Freeboard wanted" hint:"From the metal up to the lip while the ladle stands; left empty, a tenth of the depth. Many shops keep 50 to 75 mm" min:"0 mm" max:"1 m"`
 	// Lip is the edge the metal leaves over.
-	Lip flow.Lip `json:"lip" label:"Lip" hint:"What the metal runs over" part:"The lip"`
+	Lip flow.Lip `json:"lip" label:"Lip" hint:"What the metal runs over" part:"Lip"`
 
 	// Pace says how the flow is stated.
 	Pace quantity.Opt[Pace] `json:"pace" label:"Flow wanted" hint:"From the pouring time, or a flow of your own" part:"The pour" default:"time"`

@@ -219,10 +219,11 @@ func TestHoldPointsComeFirstAtTheFurnace(t *testing.T) {
 	require.Empty(t, tab.record())
 
 	reason := "Not done; the person in charge decides to go on"
+	point := tab.texts("[data-hold-point]")[0]
 	tab.press("[data-action=hold-aside]")
 	tab.press(`[data-reason="` + reason + `"]`)
 	tab.until(`document.querySelector("[data-hold-point=pigs]")`)
-	require.Equal(t, []string{"hold dry-tools: " + reason}, tab.record())
+	require.Equal(t, []string{"hold “" + point + "” " + reason}, tab.record())
 
 	// A reload skips nothing.
 	tab.reload()

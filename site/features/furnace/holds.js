@@ -37,18 +37,18 @@ function point(f, points, at) {
       "div",
       { key: "acts", class: "furnace-acts" },
       h("button", { type: "button", class: "far far-main", "data-action": "hold-yes", onclick: f.once(() => (f.want("hold", { code: p.code, change: { answer: "yes", reason: undefined }, done: true }), done())) }, "Yes, it is so"),
-      h("div", { class: "furnace-row" }, h("button", { type: "button", class: "far", "data-action": "hold-aside", onclick: f.once(() => f.open("aside", p.code)) }, "No: set it aside"), at > 0 && h("button", { key: "back", type: "button", class: "far", "data-action": "hold-back", onclick: f.once(go(at - 1)) }, "Back"), p.settled && h("button", { key: "on", type: "button", class: "far", "data-action": "hold-on", onclick: f.once(at + 1 < points.length ? go(at + 1) : done) }, "On")),
+      h("div", { class: "furnace-row" }, h("button", { type: "button", class: "far", "data-action": "hold-aside", onclick: f.once(() => f.open("aside", p)) }, "No: set it aside"), at > 0 && h("button", { key: "back", type: "button", class: "far", "data-action": "hold-back", onclick: f.once(go(at - 1)) }, "Back"), p.settled && h("button", { key: "on", type: "button", class: "far", "data-action": "hold-on", onclick: f.once(at + 1 < points.length ? go(at + 1) : done) }, "On")),
     ),
   ];
 }
 
 /** The reasons to set a hold point aside; without one it stays open. */
 export function aside(f) {
-  const code = f.detail;
-  const list = code ? reasons : listless.map((reason) => ["no", reason]);
+  const p = f.detail;
+  const list = p ? reasons : listless.map((reason) => ["no", reason]);
   const set = (answer, reason) => {
-    if (code) f.want("hold", { code, change: { answer, reason }, done: true });
-    f.tell("hold", { note: `${code || "No safe-handling list"}: ${reason}` });
+    if (p) f.want("hold", { code: p.code, change: { answer, reason }, done: true });
+    f.tell("hold", { note: p ? `“${p.text}” ${reason}` : `No safe-handling list: ${reason}` });
     f.chosenHold = null;
     f.open("");
   };
