@@ -64,7 +64,9 @@ func TestImports(t *testing.T) {
 			imported := strings.Trim(spec.Path.Value, `"`)
 			ours, isOurs := strings.CutPrefix(imported, "pourwright/")
 			if !isOurs {
-				require.NotRegexp(t, worldly, imported, path)
+				if imported != "testing" || rooms[room].name != "tests only" {
+					require.NotRegexp(t, worldly, imported, path)
+				}
 				continue
 			}
 			ours, inCalc := strings.CutPrefix(ours, "calc/")
@@ -79,6 +81,28 @@ func TestImports(t *testing.T) {
 	for p := range roomOf {
 		require.True(t, found[p], "there is no package %s any more", p)
 	}
+}
+
+// Outside calc too, only tests import stepcheck.
+func TestOnlyTestsProveSteps(t *testing.T) {
+	read := 0
+	err := filepath.WalkDir("..", func(path string, d fs.DirEntry, err error) error {
+		if d != nil && d.IsDir() && (d.Name() == "testdata" || d.Name() == ".git") {
+			return fs.SkipDir
+		}
+		if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+			return err
+		}
+		read++
+		file, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.ImportsOnly)
+		require.NoError(t, err)
+		for _, spec := range file.Imports {
+			require.NotEqual(t, `"pourwright/calc/working/stepcheck"`, spec.Path.Value, path)
+		}
+		return nil
+	})
+	require.NoError(t, err)
+	require.Greater(t, read, len(rooms))
 }
 
 // The map names every package once, and no other.

@@ -25,11 +25,7 @@ func read(t *testing.T, text string) charge.Input {
 // solve answers and proves the working.
 func solve(t *testing.T, text string) (charge.Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := charge.Blend(read(t, text), p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, charge.Blend, read(t, text))
 }
 
 func find(p *working.Paper, code string) []working.Finding {

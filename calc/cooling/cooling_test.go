@@ -24,11 +24,7 @@ func some[T any](v T) quantity.Opt[T] { return quantity.Some(v) }
 
 func run(t *testing.T, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Shakeout(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Prove(t, Shakeout, in)
 }
 
 // oracle is the iron plate of the worked figures: 25 mm, effusivity 1017.
@@ -233,13 +229,7 @@ func listed(code alloy.Code, sand mouldstuff.Sand) Input {
 	return Input{Shape: freeze.Plate, Thickness: 25 * mm, Alloy: code, Sand: sand}
 }
 
-func codes(p *working.Paper) map[string]working.Level {
-	out := map[string]working.Level{}
-	for _, f := range p.Findings {
-		out[f.Code] = f.Level
-	}
-	return out
-}
+func codes(p *working.Paper) map[string]working.Level { return stepcheck.Levels(p) }
 
 func TestFindings(t *testing.T) {
 	in := listed(alloy.CodeGreyIron, mouldstuff.GreenSand)

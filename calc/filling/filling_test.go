@@ -33,20 +33,10 @@ func degC(v float64) quantity.Temperature { return quantity.From[quantity.Temper
 
 func run1(t testing.TB, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Fill(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, Fill, in)
 }
 
-func codes(p *working.Paper) map[string]working.Level {
-	out := map[string]working.Level{}
-	for _, f := range p.Findings {
-		out[f.Code] = f.Level
-	}
-	return out
-}
+func codes(p *working.Paper) map[string]working.Level { return stepcheck.Levels(p) }
 
 // ghosh is A. Ghosh and A. K. Mallik's mould of 50 × 25 × 15 cm with a gate of
 // 5 cm², the metal in the basin as high as the mould over its bottom gate.

@@ -104,11 +104,7 @@ func TestLipFindings(t *testing.T) {
 		p := &working.Paper{}
 		l.Discharge.State = quantity.Defaulted
 		l.Find(p, l.Flow(quantity.Length(h)), quantity.Length(h), "lip")
-		var out []string
-		for _, f := range p.Findings {
-			out = append(out, f.Code)
-		}
-		return out
+		return stepcheck.Codes(p)
 	}
 	require.Equal(t, []string{"lip-coefficient"}, codes(flat(0.08, 0.6), 0.02))
 	require.Equal(t, []string{"lip-narrow", "lip-coefficient"}, codes(flat(0.05, 0.6), 0.02))

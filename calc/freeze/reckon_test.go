@@ -17,11 +17,7 @@ import (
 
 func run(t *testing.T, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Reckon(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, Reckon, in)
 }
 
 const (
@@ -141,12 +137,7 @@ func TestFaults(t *testing.T) {
 }
 
 func TestFindings(t *testing.T) {
-	codes := func(p *working.Paper) (out []string) {
-		for _, f := range p.Findings {
-			out = append(out, f.Code)
-		}
-		return out
-	}
+	codes := stepcheck.Codes
 	in := figures(Input{Shape: Sphere, Diameter: 100 * mm})
 	_, p := run(t, in)
 	require.ElementsMatch(t, []string{"freezing-band", "superheat-left-out", "round-freezes-sooner"}, codes(p))

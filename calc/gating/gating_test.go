@@ -25,20 +25,10 @@ func some[T any](v T) quantity.Opt[T] { return quantity.Some(v) }
 
 func run(t *testing.T, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Size(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, Size, in)
 }
 
-func codes(p *working.Paper) map[string]working.Level {
-	out := map[string]working.Level{}
-	for _, f := range p.Findings {
-		out[f.Code] = f.Level
-	}
-	return out
-}
+func codes(p *working.Paper) map[string]working.Level { return stepcheck.Levels(p) }
 
 // iron is 30 kg of grey iron in 12 s at the parting.
 func iron() Input {

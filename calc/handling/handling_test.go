@@ -54,10 +54,7 @@ func degC(t float64) quantity.Temperature { return quantity.From[quantity.Temper
 // reason and a source, no code stands twice, the order is kept.
 func list(t *testing.T, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := List(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
+	out, p := stepcheck.Run(t, List, in)
 	sound(t, out)
 	for _, f := range p.Findings {
 		require.False(t, f.Text.IsZero(), f.Code)
@@ -125,13 +122,7 @@ func codes(out Output) map[string]Item {
 	return m
 }
 
-func found(p *working.Paper) map[string]working.Level {
-	m := map[string]working.Level{}
-	for _, f := range p.Findings {
-		m[f.Code] = f.Level
-	}
-	return m
-}
+func found(p *working.Paper) map[string]working.Level { return stepcheck.Levels(p) }
 
 func agents(out Output) []string {
 	var names []string

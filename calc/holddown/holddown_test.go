@@ -27,20 +27,10 @@ func some[T any](v T) quantity.Opt[T] { return quantity.Some(v) }
 
 func run(t *testing.T, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Hold(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, Hold, in)
 }
 
-func codes(p *working.Paper) map[string]working.Level {
-	out := map[string]working.Level{}
-	for _, f := range p.Findings {
-		out[f.Code] = f.Level
-	}
-	return out
-}
+func codes(p *working.Paper) map[string]working.Level { return stepcheck.Levels(p) }
 
 // perCM3 is a weight in N/cm³, as the Indian texts print densities.
 func perCM3(n float64) quantity.Density { return quantity.Density(n * 1e6 / flow.Gravity) }

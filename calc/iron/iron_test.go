@@ -25,20 +25,10 @@ func read(t *testing.T, text string) iron.Input {
 // solve answers and proves the working.
 func solve(t *testing.T, in iron.Input) (iron.Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := iron.Assess(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, iron.Assess, in)
 }
 
-func levels(p *working.Paper) map[string]working.Level {
-	out := map[string]working.Level{}
-	for _, f := range p.Findings {
-		out[f.Code] = f.Level
-	}
-	return out
-}
+func levels(p *working.Paper) map[string]working.Level { return stepcheck.Levels(p) }
 
 // TestFormulas holds the iron of 3.4 % C, 2.0 % Si and 0.05 % P worked by hand
 // from formulas that were seen: the arithmetic is ours, so it is no evidence

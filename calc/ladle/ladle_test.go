@@ -30,14 +30,7 @@ func hand() Input {
 
 func work(t *testing.T, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Tip(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	without, err := Tip(in, nil)
-	require.NoError(t, err)
-	require.Equal(t, without, out, "the paper changes nothing")
-	return out, p
+	return stepcheck.Run(t, Tip, in)
 }
 
 func codes(p *working.Paper) []string {

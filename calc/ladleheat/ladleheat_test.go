@@ -20,11 +20,7 @@ func some[T any](v T) quantity.Opt[T] { return quantity.Some(v) }
 
 func run(t *testing.T, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Lose(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Prove(t, Lose, in)
 }
 
 // iron is a ladle of grey iron, tapped at 1445 °C with a drop of 45 K.
@@ -209,13 +205,7 @@ func TestReadings(t *testing.T) {
 	require.InDelta(t, float64(out.Low), float64(out.End.V), 1e-9)
 }
 
-func codes(p *working.Paper) map[string]working.Level {
-	out := map[string]working.Level{}
-	for _, f := range p.Findings {
-		out[f.Code] = f.Level
-	}
-	return out
-}
+func codes(p *working.Paper) map[string]working.Level { return stepcheck.Levels(p) }
 
 func TestFindings(t *testing.T) {
 	_, p := run(t, iron(100))

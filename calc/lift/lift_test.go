@@ -24,11 +24,7 @@ func some[T any](v T) quantity.Opt[T] { return quantity.Some(v) }
 
 func run(t *testing.T, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Balance(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, Balance, in)
 }
 
 // perCM3 is a weight in N/cm³, as the Indian texts print densities.
@@ -92,12 +88,7 @@ func TestHeldAndSurge(t *testing.T) {
 	require.Positive(t, float64(out.Together))
 }
 
-func codes(p *working.Paper) (out []string) {
-	for _, f := range p.Findings {
-		out = append(out, f.Code)
-	}
-	return out
-}
+func codes(p *working.Paper) []string { return stepcheck.Codes(p) }
 
 func TestFaults(t *testing.T) {
 	_, err := Balance(Input{BoxLength: some(20 * cm)}, nil)

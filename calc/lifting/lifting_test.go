@@ -29,11 +29,7 @@ func punch() Input {
 
 func work(t *testing.T, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Limit(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, Limit, in)
 }
 
 func pounds(m quantity.Mass) float64 { return quantity.In(m, "lb") }

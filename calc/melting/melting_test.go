@@ -26,11 +26,7 @@ func read(t *testing.T, text string) melting.Input {
 // solve answers and proves the working.
 func solve(t *testing.T, in melting.Input) (melting.Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := melting.Heat(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, melting.Heat, in)
 }
 
 const groover = `{"mass":"7500 kg","figures":"own","melting_point":"800 °C","heat_solid":"0.33 J/gK","heat_liquid":"0.29 J/gK","latent":"160 J/g","start":"25 °C","superheat":"100 K"}`

@@ -8,7 +8,6 @@ import (
 	"pourwright/calc/alloy"
 	"pourwright/calc/form"
 	"pourwright/calc/quantity"
-	"pourwright/calc/working"
 	"pourwright/calc/working/stepcheck"
 )
 
@@ -28,10 +27,7 @@ func TestHeatPublished(t *testing.T) {
 		{"NIST Shomate, pure aluminium at 750 °C", alloy.CodeAluminium, 750, 1169},
 	} {
 		t.Run(c.source, func(t *testing.T) {
-			p := &working.Paper{}
-			out, err := Describe(Input{Alloy: c.alloy, PourTemperature: quantity.Some(celsius(c.at))}, p)
-			require.NoError(t, err)
-			require.Empty(t, stepcheck.Paper(p))
+			out, _ := stepcheck.Run(t, Describe, Input{Alloy: c.alloy, PourTemperature: quantity.Some(celsius(c.at))})
 			require.InEpsilon(t, c.kJ*1000, float64(out.Heat), 0.05)
 		})
 	}
@@ -42,10 +38,7 @@ func TestHeatPublished(t *testing.T) {
 func TestEveryMetal(t *testing.T) {
 	for _, a := range alloy.All() {
 		t.Run(string(a.Code), func(t *testing.T) {
-			p := &working.Paper{}
-			out, err := Describe(Input{Alloy: a.Code}, p)
-			require.NoError(t, err)
-			require.Empty(t, stepcheck.Paper(p))
+			out, _ := stepcheck.Run(t, Describe, Input{Alloy: a.Code})
 			require.Greater(t, out.PourTemperature, out.Liquidus)
 			require.Positive(t, float64(out.Superheat))
 			require.NotEmpty(t, out.Figures)
@@ -59,14 +52,8 @@ func TestEveryMetal(t *testing.T) {
 func TestWarnings(t *testing.T) {
 	iron, _ := alloy.Find(alloy.CodeGreyIron)
 	find := func(in Input) []string {
-		p := &working.Paper{}
-		_, err := Describe(in, p)
-		require.NoError(t, err)
-		var codes []string
-		for _, f := range p.Findings {
-			codes = append(codes, f.Code)
-		}
-		return codes
+		_, p := stepcheck.Run(t, Describe, in)
+		return stepcheck.Codes(p)
 	}
 	require.Equal(t, []string{"pour-hot"}, find(Input{Alloy: iron.Code, PourTemperature: quantity.Some(celsius(1600))}))
 	require.Equal(t, []string{"pour-cold", "wall-thin"}, find(Input{Alloy: iron.Code, Wall: quantity.Some(1 * quantity.Millimetre), PourTemperature: quantity.Some(iron.Liquidus.V + 20)}))

@@ -9,7 +9,6 @@ import (
 
 	"pourwright/calc/form"
 	"pourwright/calc/quantity"
-	"pourwright/calc/working"
 	"pourwright/calc/working/stepcheck"
 )
 
@@ -40,22 +39,16 @@ func TestSandWeightPublished(t *testing.T) {
 			in := Input{Sand: "green-sand", Binder: "clay", CopeHeight: mm(c.cope), DragHeight: mm(c.cope), FlaskLength: mm(c.length), FlaskWidth: mm(c.width),
 				Above: quantity.Some(mm(0)), Below: quantity.Some(mm(c.cope / 2)), CastingLength: mm(c.length / 2), CastingWidth: mm(c.width / 2),
 				SandDensity: quantity.Some(quantity.Density(c.weight / c.g))}
-			p := &working.Paper{}
-			out, err := Lay(in, p)
-			require.NoError(t, err)
+			out, _ := stepcheck.Run(t, Lay, in)
 			require.InDelta(t, c.want, float64(out.CopeMass)*c.g, c.within)
-			require.Empty(t, stepcheck.Paper(p))
 		})
 	}
 }
 
 func TestLayout(t *testing.T) {
-	p := &working.Paper{}
 	in := benchEnd()
 	in.CastingVolume, in.CastingMass = quantity.Some(5500*quantity.CubicCentimetre), quantity.Some(40*quantity.Kilogram)
-	out, err := Lay(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
+	out, p := stepcheck.Run(t, Lay, in)
 	require.Equal(t, 80*quantity.Millimetre, out.CavityHeight)
 	require.InDelta(t, 0.180, float64(out.TopHead), 1e-12)
 	require.InDelta(t, 0.1, float64(out.Side), 1e-12)
@@ -63,14 +56,8 @@ func TestLayout(t *testing.T) {
 
 	in.Moisture = quantity.Some(12 * quantity.Percent)
 	in.CopeHeight = 60 * quantity.Millimetre
-	p = &working.Paper{}
-	_, err = Lay(in, p)
-	require.NoError(t, err)
-	var codes []string
-	for _, f := range p.Findings {
-		codes = append(codes, f.Code)
-	}
-	require.Equal(t, []string{"sand-wet", "sand-over"}, codes)
+	_, p = stepcheck.Run(t, Lay, in)
+	require.Equal(t, []string{"sand-wet", "sand-over"}, stepcheck.Codes(p))
 }
 
 func TestRefusals(t *testing.T) {

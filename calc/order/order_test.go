@@ -22,11 +22,7 @@ func some[T any](v T) quantity.Opt[T] { return quantity.Some(v) }
 
 func run(t *testing.T, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Find(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Prove(t, Find, in)
 }
 
 // machine puts a published case of one machine, in minutes, to the ladle: metal
@@ -234,13 +230,7 @@ func TestThinFirst(t *testing.T) {
 	require.Equal(t, map[string]working.Level{"long-wait": working.Mind}, codes(p))
 }
 
-func codes(p *working.Paper) map[string]working.Level {
-	out := map[string]working.Level{}
-	for _, f := range p.Findings {
-		out[f.Code] = f.Level
-	}
-	return out
-}
+func codes(p *working.Paper) map[string]working.Level { return stepcheck.Levels(p) }
 
 func TestFindings(t *testing.T) {
 	in := three()

@@ -21,11 +21,7 @@ func some[T any](v T) quantity.Opt[T] { return quantity.Some(v) }
 // solve answers and proves the working.
 func solve(t *testing.T, in pattern.Input) (pattern.Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := pattern.Size(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, pattern.Size, in)
 }
 
 // read decodes a question as the door does.
@@ -36,13 +32,7 @@ func read(t *testing.T, text string) pattern.Input {
 	return in
 }
 
-func codes(p *working.Paper) map[string]working.Level {
-	out := map[string]working.Level{}
-	for _, f := range p.Findings {
-		out[f.Code] = f.Level
-	}
-	return out
-}
+func codes(p *working.Paper) map[string]working.Level { return stepcheck.Levels(p) }
 
 func inMM(o quantity.Opt[quantity.Length]) float64 { return quantity.In(o.V, "mm") }
 

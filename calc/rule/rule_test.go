@@ -25,11 +25,7 @@ func some[T any](v T) quantity.Opt[T] { return quantity.Some(v) }
 // set answers and proves the working.
 func set(t *testing.T, in rule.Input) (rule.Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := rule.Set(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, rule.Set, in)
 }
 
 func TestPublished(t *testing.T) {

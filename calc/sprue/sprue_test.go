@@ -22,11 +22,7 @@ const (
 
 func run(t *testing.T, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Run(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	return out, p
+	return stepcheck.Run(t, Run, in)
 }
 
 func some[T any](v T) quantity.Opt[T] { return quantity.Some(v) }

@@ -25,15 +25,7 @@ func tend(t testing.TB, question string) (Output, *working.Paper) {
 
 func run(t testing.TB, in Input) (Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := Tend(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	bare, err := Tend(in, nil)
-	require.NoError(t, err)
-	require.Equal(t, out.Metal, bare.Metal)
-	require.Equal(t, out.Moulds, bare.Moulds)
-	return out, p
+	return stepcheck.Run(t, Tend, in)
 }
 
 func refused(t testing.TB, question string) map[string]form.Fault {
@@ -244,11 +236,7 @@ func TestTimetable(t *testing.T) {
 func TestPoursAreJudged(t *testing.T) {
 	codes := func(begin, end string) (Poured, []string) {
 		out, p := pour(t, `{"what":"tapped","at":"0 s"},{"what":"start","at":"`+begin+`","mould":2},{"what":"stop","at":"`+end+`","mould":2}`)
-		var found []string
-		for _, f := range p.Findings {
-			found = append(found, f.Code)
-		}
-		return out.Moulds[0], found
+		return out.Moulds[0], stepcheck.Codes(p)
 	}
 	m, found := codes("50 s", "60 s")
 	require.Equal(t, good, m.Fits)

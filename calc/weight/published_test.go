@@ -27,33 +27,14 @@ func some[T any](v T) quantity.Opt[T] { return quantity.Some(v) }
 // depend on the paper.
 func weigh(t testing.TB, in weight.Input) (weight.Output, *working.Paper) {
 	t.Helper()
-	p := &working.Paper{}
-	out, err := weight.Weigh(in, p)
-	require.NoError(t, err)
-	require.Empty(t, stepcheck.Paper(p))
-	bare, err := weight.Weigh(in, nil)
-	require.NoError(t, err)
-	require.Equal(t, out, bare)
-	return out, p
+	return stepcheck.Run(t, weight.Weigh, in)
 }
 
-func codes(p *working.Paper) []string {
-	var out []string
-	for _, f := range p.Findings {
-		out = append(out, f.Code)
-	}
-	return out
-}
+func codes(p *working.Paper) []string { return stepcheck.Codes(p) }
 
 func finding(t testing.TB, p *working.Paper, code string) working.Finding {
 	t.Helper()
-	for _, f := range p.Findings {
-		if f.Code == code {
-			return f
-		}
-	}
-	require.Failf(t, "no such finding", "%s among %v", code, codes(p))
-	return working.Finding{}
+	return stepcheck.Finding(t, p, code)
 }
 
 func box(a, b, c quantity.Length) shape.Solid {

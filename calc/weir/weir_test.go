@@ -27,24 +27,15 @@ func Example() {
 
 func TestFlow(t *testing.T) {
 	t.Run("V notch of 60°, head 0.22 m, C_d 0.625, hydraulics text (seen)", func(t *testing.T) {
-		p := &working.Paper{}
-		out, err := Flow(Input{Lip: flow.Lip{Form: flow.NotchLip, Angle: 60 * quantity.Degree, Discharge: quantity.Some(quantity.Number(0.625))}, Head: 0.22}, p)
-		require.NoError(t, err)
+		out, _ := stepcheck.Run(t, Flow, Input{Lip: flow.Lip{Form: flow.NotchLip, Angle: 60 * quantity.Degree, Discharge: quantity.Some(quantity.Number(0.625))}, Head: 0.22})
 		require.InDelta(t, 0.01935, float64(out.Flow), 0.000005)
-		require.Empty(t, stepcheck.Paper(p))
 	})
 	t.Run("both ways agree", func(t *testing.T) {
 		for _, lip := range []flow.Lip{
 			{Form: flow.FlatLip, Width: 0.06}, {Form: flow.NotchLip, Angle: 90 * quantity.Degree}, {Form: flow.RoundLip, Radius: 0.03}, {Form: flow.RoundLip, Radius: 0.01},
 		} {
-			p := &working.Paper{}
-			out, err := Flow(Input{Lip: lip, Head: 0.02, Alloy: quantity.Some(alloy.CodeGreyIron)}, p)
-			require.NoError(t, err)
-			require.Empty(t, stepcheck.Paper(p))
-			p = &working.Paper{}
-			back, err := Flow(Input{Lip: lip, Wanted: quantity.Some(HeadWanted), Flow: out.Flow, Alloy: quantity.Some(alloy.CodeGreyIron)}, p)
-			require.NoError(t, err)
-			require.Empty(t, stepcheck.Paper(p))
+			out, _ := stepcheck.Run(t, Flow, Input{Lip: lip, Head: 0.02, Alloy: quantity.Some(alloy.CodeGreyIron)})
+			back, _ := stepcheck.Run(t, Flow, Input{Lip: lip, Wanted: quantity.Some(HeadWanted), Flow: out.Flow, Alloy: quantity.Some(alloy.CodeGreyIron)})
 			require.InEpsilon(t, 0.02, float64(back.Head), 1e-9)
 			require.InEpsilon(t, float64(out.MassFlow.V), float64(back.MassFlow.V), 1e-9)
 			require.Len(t, out.Charts[0].Points, 61)
