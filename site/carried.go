@@ -8,6 +8,8 @@ import (
 	"slices"
 	"strings"
 	"unicode/utf8"
+
+	"github.com/evanw/esbuild/pkg/api"
 )
 
 // blockBytes is how much of the data goes into one block, so that the browser can
@@ -16,11 +18,12 @@ const blockBytes = 7 << 12
 
 // carried builds the one file: page, style, worker, engine and checks, with a
 // policy that allows exactly these and no request at all. app/engine-source.js
-// reads the data blocks back. The page's script runs where it stands: behind the
-// data that it draws from, and before the engine, so that the page is seen and
-// used while the engine is still being read.
+// reads the data blocks back. The page's script runs where it stands (a module
+// would wait for the end of the page): behind the data that it draws from, and
+// before the engine, so that the page is seen and used while the engine is still
+// being read.
 func (p *page) carried(engine []byte) ([]byte, error) {
-	main, worker, err := p.scripts("carried", engine)
+	main, worker, err := p.scripts("carried", api.FormatIIFE, engine)
 	if err != nil {
 		return nil, err
 	}

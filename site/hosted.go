@@ -18,7 +18,7 @@ const Policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-
 // hosted builds the static folder. The service worker is told every file with
 // its digest, so that it keeps a whole release or none of it.
 func (p *page) hosted(engine []byte) (Files, error) {
-	main, worker, err := p.scripts("hosted", engine)
+	main, worker, err := p.scripts("hosted", api.FormatESModule, engine)
 	if err != nil {
 		return nil, err
 	}
@@ -35,7 +35,7 @@ func (p *page) hosted(engine []byte) (Files, error) {
     <link rel="icon" href="icon.svg" type="image/svg+xml">
     <link rel="manifest" href="manifest.webmanifest">
     <link rel="stylesheet" href="pourwright.css">`,
-		`<script defer src="pourwright.js"></script>`)
+		`<script type="module" src="pourwright.js"></script>`)
 
 	var keep [][2]string
 	for _, name := range slices.Sorted(maps.Keys(files)) {

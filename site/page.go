@@ -78,13 +78,13 @@ func readPage(root, dir string) (*page, error) {
 
 var comment = regexp.MustCompile(`(?s)[ \t]*<!--.*?-->\n?`)
 
-// scripts bundles the page's script and the worker's for one build, which are
-// told which engine they come with.
-func (p *page) scripts(build string, engine []byte) (main, worker []byte, err error) {
+// scripts bundles the page's script, in a format, and the worker's for one build,
+// which are told which engine they come with.
+func (p *page) scripts(build string, format api.Format, engine []byte) (main, worker []byte, err error) {
 	constants := maps.Clone(p.data)
 	constants["POURWRIGHT_BUILD"] = build
 	constants["POURWRIGHT_ENGINE"] = digest(engine)
-	main, err = bundle(filepath.Join(p.dir, "app", "main.js"), api.FormatIIFE, constants)
+	main, err = bundle(filepath.Join(p.dir, "app", "main.js"), format, constants)
 	if err != nil {
 		return nil, nil, err
 	}
