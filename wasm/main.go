@@ -11,13 +11,14 @@ import (
 	"syscall/js"
 
 	"pourwright/calc/catalogue"
+	"pourwright/calc/reply"
 )
 
 func main() {
 	debug.SetGCPercent(800) // little lives on after a call; memory is cheaper than collecting often
 	desk := new(catalogue.Desk)
 	js.Global().Set("pourwrightCall", js.FuncOf(func(_ js.Value, args []js.Value) any {
-		return string(desk.Call(args[0].String(), []byte(args[1].String()), []byte(args[2].String())))
+		return string(reply.ASCII(desk.Call(args[0].String(), []byte(args[1].String()), []byte(args[2].String()))))
 	}))
 	js.Global().Call("pourwrightReady")
 	select {}

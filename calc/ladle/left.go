@@ -34,7 +34,7 @@ func (j *job) putLeft(p *working.Paper, tilt float64) {
 		p.StepNote("V_s", what, 0, "L", "0 * V_b", geometry, "the ladle is empty at this tilt")
 		return
 	}
-	if tilt <= v.shows() {
+	if tilt <= v.shows {
 		if v.taper == 0 {
 			p.StepNote("V_s", what, litres, "L", "pi * pow(R_t, 2) * (L - R_t * tan(theta))", archimedes, "the base is covered")
 			return
@@ -72,7 +72,7 @@ func (j *job) leftChart(fits bool) {
 		X: working.Axis{Label: "Tilt", Kind: quantity.Angle(0).Kind()},
 		Y: working.Axis{Label: "Volume left", Kind: quantity.Volume(0).Kind()}}
 	for i := range points + 1 {
-		tilt := j.vessel.empties() * float64(i) / points
+		tilt := j.vessel.empties * float64(i) / points
 		left := j.vessel.left(tilt)
 		if fits {
 			left = math.Min(left, j.volume)

@@ -71,7 +71,7 @@ func (j *job) pour() {
 			Text: working.Say("The head of %v over the lip is more than a quarter of the ladle's radius; the tilts worked out are rough.", quantity.Length(j.head)),
 			Do:   working.Say("Widen the lip, or pour no more than %v.", j.massFlow(thickLayer*v.top))})
 	}
-	last := v.empties()
+	last := v.empties
 	if stays := v.left(last); j.keep < stays*(1-1e-9) {
 		p.Find(working.Finding{Level: working.Stop, Code: "traps-metal", Field: "bottom", Source: geometry,
 			Text: working.Say("The ladle narrows upwards and keeps %v when it lies flat at 90°; it cannot be poured down to %v.", quantity.Mass(j.rho*stays), j.out.Left),
@@ -152,7 +152,7 @@ func (j *job) schedule(start, stop, end float64) {
 func (j *job) even(lip, end, t float64) {
 	const points = 60
 	p, v := j.p, j.vessel
-	stop := tiltOf(v.left, end, lip, v.empties())
+	stop := tiltOf(v.left, end, lip, v.empties)
 	p.Solve("theta_f", "tilt at the end, without the layer over the lip", degrees(stop), "deg", "V(θ) = V_e."+exact, []string{"R_t", "R_b", "L", "m", "V_e"}, geometry)
 	rate := p.Step("omega_c", "even tilt rate for the same time", degrees(stop-lip)/t, "deg/s", "(theta_f - theta_0) / t_e", definition) * math.Pi / 180
 	s := working.Series{Label: "Tilt rate held even", X: timeAxis, Y: flowAxis}
@@ -216,7 +216,7 @@ func (j *job) marks(start, stop, end float64) {
 		mark := Mark{Poured: quantity.Ratio(share), Time: quantity.Time(t), Tilt: quantity.Angle(tilt), Left: quantity.Mass(mass)}
 		j.putLeft(p, tilt)
 		// The last of the metal runs off a surface that shrinks to nothing.
-		if volume > 1e-6*j.volume && tilt < j.vessel.empties()-1e-6 {
+		if volume > 1e-6*j.volume && tilt < j.vessel.empties-1e-6 {
 			mark.Rate = some(j.putRate(p, tilt))
 		}
 		j.out.Marks = append(j.out.Marks, mark)

@@ -122,12 +122,12 @@ func (j *job) shape() {
 		j.p.Step("R_b", "inside radius at the base", 1000*v.bottom, "mm", "R_t", definition)
 	}
 	j.p.Step("m", "taper of the wall", v.taper, "1", "(R_t - R_b) / L", definition)
-	j.p.Step("theta_b", "tilt at which the base begins to show", degrees(v.shows()), "deg", "atan(L / (R_t + R_b))", geometry)
-	j.out.BaseTilt, j.out.EmptyTilt = quantity.Angle(v.shows()), quantity.Angle(v.empties())
+	j.p.Step("theta_b", "tilt at which the base begins to show", degrees(v.shows), "deg", "atan(L / (R_t + R_b))", geometry)
+	j.out.BaseTilt, j.out.EmptyTilt = quantity.Angle(v.shows), quantity.Angle(v.empties)
 	if v.taper > 0 {
-		j.p.StepNote("theta_x", "tilt at which the ladle is empty", degrees(v.empties()), "deg", "pi / 2 - atan(m)", geometry, "when the wall under the lip lies level")
+		j.p.StepNote("theta_x", "tilt at which the ladle is empty", degrees(v.empties), "deg", "pi / 2 - atan(m)", geometry, "when the wall under the lip lies level")
 	} else {
-		j.p.StepNote("theta_x", "tilt at which the ladle is empty", degrees(v.empties()), "deg", "pi / 2", geometry, "the wall does not widen upwards, so it lies level or falls inwards at 90°")
+		j.p.StepNote("theta_x", "tilt at which the ladle is empty", degrees(v.empties), "deg", "pi / 2", geometry, "the wall does not widen upwards, so it lies level or falls inwards at 90°")
 	}
 }
 

@@ -35,6 +35,12 @@ type vessel struct {
 	top, bottom float64 // radii
 	depth       float64
 	taper       float64 // m
+	// shows is the tilt at which the base begins to show.
+	shows float64
+	// empties is the tilt at which the last metal is gone: when the wall under
+	// the lip lies level. A ladle that does not widen upwards is not empty before
+	// it lies flat, and one that narrows upwards not even then.
+	empties float64
 }
 
 // leastTaper is the taper under which a truncated cone is reckoned as a
@@ -44,11 +50,13 @@ const leastTaper = 1e-6
 
 // shaped makes the vessel of two diameters and a depth.
 func shaped(top, bottom, depth float64) vessel {
-	v := vessel{top / 2, bottom / 2, depth, (top - bottom) / 2 / depth}
+	v := vessel{top: top / 2, bottom: bottom / 2, depth: depth, taper: (top - bottom) / 2 / depth}
 	if math.Abs(v.taper) < leastTaper {
 		mean := (v.top + v.bottom) / 2
-		v = vessel{mean, mean, depth, 0}
+		v = vessel{top: mean, bottom: mean, depth: depth}
 	}
+	v.shows = math.Atan2(v.depth, v.top+v.bottom)
+	v.empties = math.Pi/2 - math.Atan(math.Max(v.taper, 0))
 	return v
 }
 
@@ -69,16 +77,8 @@ func (v vessel) level(volume float64) float64 {
 	return (math.Cbrt(v.bottom*v.bottom*v.bottom+3*v.taper*volume/math.Pi) - v.bottom) / v.taper
 }
 
-// shows is the tilt at which the base begins to show.
-func (v vessel) shows() float64 { return math.Atan2(v.depth, v.top+v.bottom) }
-
-// empties is the tilt at which the last metal is gone: when the wall under the
-// lip lies level. A ladle that does not widen upwards is not empty before it
-// lies flat, and one that narrows upwards not even then.
-func (v vessel) empties() float64 { return math.Pi/2 - math.Atan(math.Max(v.taper, 0)) }
-
 // dry says that nothing is left at a tilt.
-func (v vessel) dry(tilt float64) bool { return v.taper >= 0 && tilt >= v.empties() }
+func (v vessel) dry(tilt float64) bool { return v.taper >= 0 && tilt >= v.empties }
 
 // left is the volume below the level of the lip at a tilt from 0 to 90°.
 func (v vessel) left(tilt float64) float64 {
@@ -86,7 +86,7 @@ func (v vessel) left(tilt float64) float64 {
 		return 0
 	}
 	tan := math.Tan(tilt)
-	if tilt <= v.shows() {
+	if tilt <= v.shows {
 		if v.taper == 0 {
 			return math.Pi * v.top * v.top * (v.depth - v.top*tan)
 		}
@@ -104,7 +104,7 @@ func (v vessel) left(tilt float64) float64 {
 
 // surface is the area of the free surface at the level of the lip.
 func (v vessel) surface(tilt float64) float64 {
-	if tilt <= v.shows() {
+	if tilt <= v.shows {
 		q := v.taper * math.Tan(tilt)
 		return math.Pi * v.top * v.top * math.Sqrt((1-q)/cube(1+q)) / math.Cos(tilt)
 	}
@@ -118,7 +118,7 @@ func (v vessel) surface(tilt float64) float64 {
 // sweep is −dV/dθ, the volume let go for each radian of tilt: the free surface
 // times the distance of its centre from the lip, for it turns about the lip.
 func (v vessel) sweep(tilt float64) float64 {
-	if tilt <= v.shows() {
+	if tilt <= v.shows {
 		q := v.taper * math.Tan(tilt)
 		cos := math.Cos(tilt)
 		return math.Pi * cube(v.top) * math.Sqrt(1-q*q) / cube(1+q) / (cos * cos)
@@ -178,7 +178,7 @@ func (v vessel) integral(e, f float64, moments bool) float64 {
 // slope is dA/dθ of the free surface, by the difference of two tilts.
 func (v vessel) slope(tilt float64) float64 {
 	const step = 1e-4
-	low, high := math.Max(tilt-step, 0), math.Min(tilt+step, v.empties())
+	low, high := math.Max(tilt-step, 0), math.Min(tilt+step, v.empties)
 	return (v.surface(high) - v.surface(low)) / (high - low)
 }
 

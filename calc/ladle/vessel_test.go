@@ -58,8 +58,8 @@ func TestFactSheetPoints(t *testing.T) {
 	for tilt, litres := range map[float64]float64{0: 5.1103, 5: 4.8390, 15: 4.3013, 30: 3.4432, 40: 2.7750, 45: 2.3884, 60: 1.1300, 75: 0.2599, 85: 0} {
 		require.InDelta(t, litres, 1000*cone.left(deg(tilt)), 0.00005, "cone at %v°", tilt)
 	}
-	require.InDelta(t, 48.01, cone.shows()*180/math.Pi, 0.005)
-	require.InDelta(t, 84.29, cone.empties()*180/math.Pi, 0.005)
+	require.InDelta(t, 48.01, cone.shows*180/math.Pi, 0.005)
+	require.InDelta(t, 84.29, cone.empties*180/math.Pi, 0.005)
 	for tilt, rate := range map[float64]float64{30: 0.07311, 45: 0.10966, 60: 0.08629, 75: 0.05569} {
 		require.InDelta(t, rate, 1000*cylinder.sweep(deg(tilt))*math.Pi/180, 0.000005, "cylinder at %v°", tilt)
 	}
@@ -96,7 +96,7 @@ func TestSweepIsTheSlopeOfLeft(t *testing.T) {
 		tilt := 0.01 + 1.5*rng.Float64()
 		const d = 1e-5
 		want := (v.left(tilt-d) - v.left(tilt+d)) / (2 * d)
-		require.InDelta(t, want, v.sweep(tilt), 2e-5*v.brim(), "%+v at %v, shows %v", v, tilt, v.shows())
+		require.InDelta(t, want, v.sweep(tilt), 2e-5*v.brim(), "%+v at %v, shows %v", v, tilt, v.shows)
 	}
 }
 
@@ -148,7 +148,7 @@ func TestVesselProperties(t *testing.T) {
 			require.Positive(t, v.left(math.Pi/2), "what narrows upwards keeps some lying flat")
 		}
 		// No jump where the base begins to show.
-		at := v.shows()
+		at := v.shows
 		require.InDelta(t, v.left(at-1e-9), v.left(at+1e-9), 1e-7*v.brim())
 		require.InEpsilon(t, v.surface(at-1e-9), v.surface(at+1e-9), 1e-4)
 		// Twice the size holds eight times as much.

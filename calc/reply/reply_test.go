@@ -185,3 +185,18 @@ func TestSteps(t *testing.T) {
 	require.NotContains(t, second, "math")
 	require.NotContains(t, second, "formula")
 }
+
+func TestASCII(t *testing.T) {
+	for _, text := range []string{"", `{"a":1}`, `{"t":"1150 °C ± 20 K"}`, `["“½ in”","𝄞","\\°","\"é\""]`, `{"°":"ends in ñ"}`} {
+		got := ASCII([]byte(text))
+		for _, c := range got {
+			require.Less(t, c, byte(0x80), text)
+		}
+		if text == "" {
+			require.Empty(t, got)
+			continue
+		}
+		require.JSONEq(t, text, string(got))
+	}
+	require.Equal(t, `"\ud834\udd1e"`, string(ASCII([]byte(`"𝄞"`))))
+}
