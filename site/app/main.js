@@ -44,6 +44,7 @@ const keeper = new Keeper(
 );
 
 const recall = new Recall();
+const keeperOpen = keeper.open(); // before anything is drawn, to be there the sooner
 
 // ── What the user wants ──
 const wants = {
@@ -168,7 +169,7 @@ async function start(doc) {
 }
 
 async function openPlan(id) {
-  const [record, kept] = await Promise.all([keeper.get(id), recall.of(id), calculatorsKnown]);
+  const [record, kept] = await Promise.all([keeperOpen.then(() => keeper.get(id)), recall.of(id), calculatorsKnown]);
   if (store.state.route.plan !== id) return;
   if (!record) return dispatch({ type: "missing", id });
   const doc = await settle(record.doc, record.units);
@@ -500,7 +501,6 @@ async function go() {
   } else if (store.state.open?.id !== route.plan) {
     if (store.state.open) dispatch({ type: "close" });
     asked = followed = null;
-    await keeperOpen;
     await openPlan(route.plan);
   } else {
     readTexts();
@@ -527,7 +527,6 @@ wear(store.state.prefs.theme);
 store.subscribe(follow);
 document.body.append(app);
 app.data = { state: store.state, examples, readEvidence, room };
-const keeperOpen = keeper.open();
 go();
 
 // After the first paint, so that keeping the page costs nobody time.

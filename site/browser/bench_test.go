@@ -36,7 +36,7 @@ func median(values []float64) float64 {
 // spread.
 const (
 	calls   = 250
-	spreads = 12
+	spreads = 24
 )
 
 // callWorker asks a calculator in a worker of its own, JSON in and JSON out,
