@@ -17,6 +17,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"pourwright/calc/catalogue"
+	"pourwright/calc/reply"
 )
 
 // chromium starts a browser. The whole page is tested in package browser; here
@@ -77,8 +78,8 @@ func requireSame(t *testing.T, want, got string) {
 }
 
 // The engine in a worker of the hosted and of the carried page answers what
-// the same Go code answers here, and the checks arrive whole. An engine that cannot be had is
-// told to the page, which would otherwise wait for ever.
+// the same Go code answers here, in ASCII, and the checks arrive whole. An engine
+// that cannot be had is told to the page, which would otherwise wait for ever.
 func TestEngine(t *testing.T) {
 	browser := chromium(t)
 	files := bareFiles(t)
@@ -97,7 +98,7 @@ func TestEngine(t *testing.T) {
 				require.NoError(t, err)
 				got, err := chromedp.Run(tab, chromedp.Evaluate[string]("ask(..."+string(ask)+")", chromedp.EvalAwaitPromise))
 				require.NoError(t, err)
-				requireSame(t, string(catalogue.Call(q[0], []byte(q[1]), []byte(q[2]))), got)
+				requireSame(t, string(reply.ASCII(catalogue.Call(q[0], []byte(q[1]), []byte(q[2])))), got)
 			}
 			got, err := chromedp.Run(tab, chromedp.Evaluate[string](`aside("proofs")`, chromedp.EvalAwaitPromise))
 			require.NoError(t, err)

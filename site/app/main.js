@@ -525,9 +525,16 @@ document.addEventListener("visibilitychange", () => document.visibilityState ===
 
 wear(store.state.prefs.theme);
 store.subscribe(follow);
-document.body.append(app);
 app.data = { state: store.state, examples, readEvidence, room };
-go();
+const show = () => app.isConnected || document.body.append(app);
+if (read(location.hash).view === "plan") {
+  // A plan is not drawn before it is open, unless that takes too long.
+  setTimeout(show, 300);
+  go().finally(show);
+} else {
+  show();
+  go();
+}
 
 // After the first paint, so that keeping the page costs nobody time.
 requestAnimationFrame(() =>

@@ -25,6 +25,7 @@ export const initial = {
   plans: null, // the saved plans, newest first; null while they are being read
   open: null, // the plan in hand, see "open"
   reply: null, // the engine's answer to it, never of an older units or plan
+  answered: 0, // the revision of the plan that it answers
   furnace: null, // the engine's answer to the furnace side, the last that was good
   spread: null, // how far the answers stray: {question, reply}, see spreadQuestion
   broken: "", // the engine's third reply: our own bug
@@ -68,7 +69,7 @@ const reducers = {
   missing: (s, { id }) => ({ ...s, missing: id }),
   close: (s) => ({ ...s, open: null, reply: null, furnace: null, spread: null, ownHere: null, broken: "", working: false }),
   renamed: (s, { from, id }) => (s.open?.id === from ? { ...s, open: { ...s.open, id } } : s),
-  reply: (s, { reply }) => (reply.broken ? { ...s, broken: reply.broken } : { ...s, reply, broken: "" }),
+  reply: (s, { reply }) => ({ ...s, answered: s.open.rev, ...(reply.broken ? { broken: reply.broken } : { reply, broken: "" }) }),
   furnace: (s, { reply }) => (reply.ok ? { ...s, furnace: reply.furnace } : { ...s, broken: reply.broken ?? s.broken }),
   spread: (s, { spread }) => ({ ...s, spread }),
   working: (s) => ({ ...s, working: true }),

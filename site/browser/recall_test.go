@@ -29,7 +29,7 @@ func (tab *browserTab) keepsAnswers(names ...string) {
 func (tab *browserTab) withoutEngine(address string) *browserTab {
 	tab.t.Helper()
 	other := tab.another()
-	other.before(`window.Worker = class extends EventTarget { postMessage() {} terminate() {} };`)
+	other.before(`watched.dead = true; window.Worker = class extends EventTarget { postMessage() {} terminate() {} };`)
 	other.visit(address)
 	return other
 }
@@ -57,7 +57,9 @@ func TestLastAnswersStandBeforeTheEngine(t *testing.T) {
 	// The plan is changed where no engine answers: its old answers are no longer
 	// those of what stands in it.
 	early.sheet("weight")
+	require.Equal(t, "false", js[string](early, `document.querySelector("pw-pour-card").ariaBusy`))
 	early.fill("weight.solids[0].length", "190 mm")
+	require.Equal(t, "true", js[string](early, `document.querySelector("pw-pour-card").ariaBusy`), "old answers stand beside the change as if they were its own")
 	early.until(`document.querySelector("[data-saved=saved]")`)
 	again := tab.withoutEngine(address)
 	again.until(`document.querySelector("pw-plan")`)

@@ -215,8 +215,9 @@ func (tab *browserTab) until(format string, args ...any) {
 	require.NoError(tab.t, err, "waited in vain for %s\nthe page: %s", condition, tab.seen())
 }
 
-// quiet waits until the engine has answered everything and the page has stood
-// still for a moment longer than it waits between a stroke and a call.
+// quiet waits until the engine has answered everything, where there is one, and
+// the page has stood still for a moment longer than it waits between a stroke and
+// a call.
 func (tab *browserTab) quiet() {
 	tab.t.Helper()
 	js[chromedp.Void](tab, `new Promise((done) => {
@@ -224,7 +225,7 @@ func (tab *browserTab) quiet() {
 		const again = () => {
 			clearTimeout(timer);
 			timer = setTimeout(() => {
-				if (watched.calls > 0 || document.querySelector("pw-spread [role=status], pw-spread [aria-busy=true]")) return again();
+				if (watched.calls > 0 || (!watched.dead && document.querySelector("pw-spread [role=status], [aria-busy=true]"))) return again();
 				observer.disconnect();
 				done();
 			}, 60);

@@ -193,7 +193,6 @@ export class Furnace extends Element {
     const moulds = this.moulds();
     const pouring = moulds.find((m) => m.state === "pouring");
     this.beat(pouring, now);
-    const body = this.body(stage, { state, now, moulds, pouring });
     const { name, of, view } = this.body(stage, { state, now, moulds, pouring });
     this.#showing = [name, of].join();
     return [this.head(state, stage), this.warnings(), h("div", { key: this.#showing, class: "furnace-body", "data-stage": name }, view)];

@@ -33,7 +33,7 @@ export class Plan extends Element {
     if (page === "furnace") return h("main", { key: "furnace", class: "furnace" }, h("pw-furnace", { ".data": { state } }));
     return [
       bar(state),
-      reply && h("pw-pour-card", { key: "card", class: "pour-card", role: "region", "aria-label": "Pour card", ".data": { plan: open.id, card: reply.card } }),
+      reply && h("pw-pour-card", { key: "card", class: "pour-card", role: "region", "aria-label": "Pour card", "aria-busy": String(state.answered !== open.rev && state.engine !== "failed"), ".data": { plan: open.id, card: reply.card } }),
       page === "handling" && h("main", { key: "handling", class: "page" }, h("pw-handling", { ".data": { state, about: known, fields } })),
       page === "print" && h("main", { key: "print", class: "page" }, h("pw-print-room", { ".data": { state } })),
       page === "share" && h("main", { key: "share", class: "page" }, h("pw-share", { ".data": { state } })),
