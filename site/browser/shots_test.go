@@ -42,6 +42,9 @@ func TestShots(t *testing.T) {
 			for _, s := range append(slices.Clone(screens), wide) {
 				tab.size(s)
 				tab.quiet()
+				if strings.HasPrefix(v.name, "sheet ") { // where a narrow screen stands once a sheet is opened
+					js[chromedp.Void](tab, `document.querySelector("[data-sheet]").scrollIntoView()`)
+				}
 				for _, theme := range themes {
 					tab.wear(theme)
 					keep(run(tab, chromedp.CaptureScreenshot()), plan, v.name, theme, s.name+".png")
