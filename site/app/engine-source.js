@@ -1,7 +1,8 @@
 // Where the page gets its engine and its data from. A hosted build has them in
 // files beside the page; a carried build, the one file, has them in data blocks
 // of the page itself (site/carried.go writes them), of which only the engine
-// stands behind this script. POURWRIGHT_BUILD is "hosted" or "carried", put in by the build.
+// stands behind this script. POURWRIGHT_BUILD is "hosted" or "carried", put in by
+// the build.
 
 /**
  * Starts a worker that has, or fetches, the engine. It posts {ready: true}

@@ -527,7 +527,7 @@ wear(store.state.prefs.theme);
 store.subscribe(follow);
 app.data = { state: store.state, examples, readEvidence, room };
 const show = () => app.isConnected || document.body.append(app);
-if (read(location.hash).view === "plan") {
+if (store.state.route.view === "plan") {
   // A plan is not drawn before it is open, unless that takes too long.
   setTimeout(show, 300);
   go().finally(show);

@@ -39,6 +39,7 @@ export class Recall {
   }
 
   async remove(plan) {
+    for (const timer of this.#timers.values()) clearTimeout(timer); // lest its last answer come after it
     try {
       (await this.#store("readwrite")).delete(IDBKeyRange.bound([plan], [plan, []]));
     } catch {

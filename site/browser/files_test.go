@@ -66,16 +66,20 @@ func (tab *browserTab) kept() string {
 // stored is a plan as it lies in the device's store.
 func (tab *browserTab) stored(id string) string {
 	tab.t.Helper()
-	return js[string](tab, `new Promise((done, failed) => {
-		const opening = indexedDB.open("pourwright");
-		opening.onerror = failed;
-		opening.onsuccess = () => {
-			const asking = opening.result.transaction("plans").objectStore("plans").get(%s);
-			asking.onerror = failed;
-			asking.onsuccess = () => { opening.result.close(); done(JSON.stringify(asking.result.doc)); };
-		};
-	})`, id)
+	return js[string](tab, records+`("pourwright", "plans").then((all) => JSON.stringify(all.find((r) => r.id === %s).doc))`, id)
 }
+
+// records is a function of a database and a store on the device, to a promise of
+// all that lies in it.
+const records = `((database, store) => new Promise((done, failed) => {
+	const opening = indexedDB.open(database);
+	opening.onerror = failed;
+	opening.onsuccess = () => {
+		const asking = opening.result.transaction(store).objectStore(store).getAll();
+		asking.onerror = failed;
+		asking.onsuccess = () => { opening.result.close(); done(asking.result); };
+	};
+}))`
 
 // entered is the example that was just opened, as its file has it: as it was,
 // but with its unit behind every bare number.

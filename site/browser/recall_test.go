@@ -10,18 +10,9 @@ import (
 // the plan in hand.
 func (tab *browserTab) keepsAnswers(names ...string) {
 	tab.t.Helper()
-	tab.until(`new Promise((done, failed) => {
-		const opening = indexedDB.open("pourwright.answers");
-		opening.onerror = failed;
-		opening.onsuccess = () => {
-			const asking = opening.result.transaction("answers").objectStore("answers").getAll();
-			asking.onerror = failed;
-			asking.onsuccess = () => {
-				opening.result.close();
-				const kept = asking.result.filter((r) => location.hash.includes(r.plan)).map((r) => r.name);
-				done(%s.every((name) => kept.includes(name)));
-			};
-		};
+	tab.until(records+`("pourwright.answers", "answers").then((all) => {
+		const kept = all.filter((r) => location.hash.includes(r.plan)).map((r) => r.name);
+		return %s.every((name) => kept.includes(name));
 	})`, names)
 }
 
@@ -79,4 +70,18 @@ func TestPourStandsBeforeTheEngine(t *testing.T) {
 	early.stage("pour")
 	require.NotEmpty(t, early.texts("[data-action=stop]"))
 	early.goesOn(before, 0)
+}
+
+// A plan that is deleted takes its answers with it.
+func TestAnswersGoWithTheirPlan(t *testing.T) {
+	t.Parallel()
+	tab := open(t).tab(t)
+	tab.hosted()
+	tab.example(bracket)
+	tab.keepsAnswers("plan")
+	tab.view("#/")
+	tab.click("[data-action=delete-plan]")
+	tab.click("[data-action=delete-plan-yes]")
+	tab.until(`!document.querySelector("[data-plan]")`)
+	tab.until(records + `("pourwright.answers", "answers").then((all) => all.length === 0)`)
 }
