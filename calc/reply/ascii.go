@@ -1,7 +1,7 @@
 package reply
 
 import (
-	"fmt"
+	"encoding/binary"
 	"unicode/utf16"
 	"unicode/utf8"
 )
@@ -13,6 +13,10 @@ func ASCII(json []byte) []byte {
 	out := make([]byte, 0, len(json)+len(json)/16)
 	kept := 0
 	for i := 0; i < len(json); {
+		if len(json)-i >= 8 && binary.LittleEndian.Uint64(json[i:])&0x8080808080808080 == 0 {
+			i += 8 // nearly all of it
+			continue
+		}
 		if json[i] < utf8.RuneSelf {
 			i++
 			continue
@@ -20,10 +24,12 @@ func ASCII(json []byte) []byte {
 		letter, size := utf8.DecodeRune(json[i:])
 		out = append(out, json[kept:i]...)
 		for _, unit := range utf16.AppendRune(nil, letter) {
-			out = fmt.Appendf(out, `\u%04x`, unit)
+			out = append(out, '\\', 'u', hex[unit>>12], hex[unit>>8&15], hex[unit>>4&15], hex[unit&15])
 		}
 		i += size
 		kept = i
 	}
 	return append(out, json[kept:]...)
 }
+
+const hex = "0123456789abcdef"
