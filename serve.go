@@ -77,7 +77,7 @@ func serve(ctx context.Context, args []string, out, wrong io.Writer) int {
 		return fail(wrong, err)
 	}
 	defer listener.Close()
-	files, err := site.Build()
+	handler, err := site.Handler()
 	if err != nil {
 		return fail(wrong, err)
 	}
@@ -86,7 +86,7 @@ func serve(ctx context.Context, args []string, out, wrong io.Writer) int {
 	if *open {
 		openBrowser(address)
 	}
-	server := &http.Server{Handler: files.Handler()}
+	server := &http.Server{Handler: handler}
 	context.AfterFunc(ctx, func() { server.Close() })
 	if err := server.Serve(listener); !errors.Is(err, http.ErrServerClosed) {
 		return fail(wrong, err)

@@ -116,8 +116,6 @@ func TestBuildAndServe(t *testing.T) {
 	status, out, wrong := shell(t, "", "build", "-o", dir)
 	require.Equal(t, fine, status, wrong)
 	require.Contains(t, out, "pourwright.html")
-	onDisk, err := os.ReadFile(filepath.Join(dir, "index.html"))
-	require.NoError(t, err)
 
 	ctx, stop := context.WithCancel(context.Background())
 	read, write := io.Pipe()
@@ -128,12 +126,16 @@ func TestBuildAndServe(t *testing.T) {
 	require.NoError(t, err)
 	address := strings.TrimSpace(string(said[:n]))
 	require.Regexp(t, `^http://127\.0\.0\.1:\d+/$`, address)
-	response, err := http.Get(address)
-	require.NoError(t, err)
-	defer response.Body.Close()
-	served, err := io.ReadAll(response.Body)
-	require.NoError(t, err)
-	require.Equal(t, string(onDisk), string(served))
+	for _, name := range []string{"index.html", "pourwright.html"} {
+		onDisk, err := os.ReadFile(filepath.Join(dir, name))
+		require.NoError(t, err)
+		response, err := http.Get(address + name)
+		require.NoError(t, err)
+		defer response.Body.Close()
+		served, err := io.ReadAll(response.Body)
+		require.NoError(t, err)
+		require.True(t, bytes.Equal(onDisk, served), name)
+	}
 	stop()
 	require.Equal(t, fine, <-ended)
 }

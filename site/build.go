@@ -27,15 +27,23 @@ type Files map[string][]byte
 // Build builds the site from the module that the working directory is in. It
 // needs the Go toolchain, and nothing from the network.
 func Build() (Files, error) {
-	root, err := moduleRoot()
-	if err != nil {
-		return nil, err
-	}
-	engine, err := compileEngine(root)
+	root, engine, err := readModule()
 	if err != nil {
 		return nil, err
 	}
 	return build(root, filepath.Join(root, "site"), engine)
+}
+
+// readModule finds the module and compiles its engine.
+func readModule() (root string, engine []byte, err error) {
+	if root, err = moduleRoot(); err != nil {
+		return "", nil, err
+	}
+	if engine, err = compileEngine(root); err != nil {
+		return "", nil, err
+	}
+	engine, err = flattenData(engine)
+	return root, engine, err
 }
 
 // build builds the page in dir with an engine and the data of the module at

@@ -3,15 +3,18 @@ package site
 import (
 	"bytes"
 	"compress/gzip"
+	"encoding/binary"
 	"encoding/json"
 	"io"
 	"net/http"
 	"net/http/httptest"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
+	"unicode/utf16"
 
 	"github.com/stretchr/testify/require"
 )
@@ -39,7 +42,7 @@ var whole = sync.OnceValues(Build)
 
 func layBarePage(dir string) error {
 	from := map[string]string{"app/main.js": "testdata/main.js"}
-	for _, name := range []string{"index.html", "icon.svg", "manifest.webmanifest", "notices.txt", "app/data.js", "app/engine-source.js", "app/worker.js", "app/sw.js"} {
+	for _, name := range []string{"index.html", "icon.svg", "manifest.webmanifest", "notices.txt", "app/data.js", "app/engine-source.js", "app/blocks.js", "app/loader.js", "app/unpack.js", "app/worker.js", "app/sw.js"} {
 		from[name] = name
 	}
 	if err := os.MkdirAll(filepath.Join(dir, "app"), 0o755); err != nil {
@@ -84,20 +87,32 @@ func TestBuildRepeats(t *testing.T) {
 
 func TestBuildHoldsAll(t *testing.T) {
 	files := bareFiles(t)
-	for _, name := range []string{"index.html", "pourwright.js", "pourwright.css", "pourwright.wasm", "worker.js", "sw.js", "proofs.json", "calculators-metric.json", "calculators-us.json", "icon.svg", "manifest.webmanifest", "notices.txt", Carried} {
+	for _, name := range []string{"index.html", "pourwright.js", "pourwright.css", "pourwright.wasm", "worker.js", "sw.js", "proofs.json", "calculators.json", "calculators-us.json", "icon.svg", "manifest.webmanifest", "notices.txt", Carried} {
 		require.NotEmpty(t, files[name], name)
 	}
-	for _, name := range []string{"index.html", Carried} {
-		require.NotContains(t, string(files[name]), "{{HEAD}}")
-		require.NotContains(t, string(files[name]), "{{TAIL}}")
-		require.NotContains(t, string(files[name]), " style=")
+	for _, page := range []string{string(files["index.html"]), text(files[Carried])} {
+		require.NotContains(t, page, "{{HEAD}}")
+		require.NotContains(t, page, "{{TAIL}}")
+		require.NotContains(t, page, " style=")
 	}
 	require.NotContains(t, string(files["index.html"]), "<!--")
-	require.NotRegexp(t, `(src|href)="[^d]`, string(files[Carried]), "the one file points at a file beside it")
+	require.Contains(t, string(files["index.html"]), `<meta charset="utf-8">`)
+	require.NotContains(t, text(files[Carried]), "<meta charset", "the one file says by its first letter how it is coded")
+	require.NotRegexp(t, `(src|href)="[^d]`, text(files[Carried]), "the one file points at a file beside it")
+	require.Contains(t, text(files[Carried]), string(files["notices.txt"]))
 	for _, name := range []string{"pourwright.js", "pourwright.css", "worker.js", "pourwright.wasm", "proofs.json", "calculators-us.json", "icon.svg", "manifest.webmanifest"} {
 		require.Contains(t, string(files["sw.js"]), digest(files[name]), "the service worker does not know %s", name)
 	}
 	require.Contains(t, string(files["sw.js"]), digest(files["index.html"]))
+}
+
+// text is the carried file as a browser reads it.
+func text(file []byte) string {
+	var units []uint16
+	for pair := range slices.Chunk(file, 2) {
+		units = append(units, binary.LittleEndian.Uint16(pair))
+	}
+	return string(utf16.Decode(units))
 }
 
 // The page gets the example plans and the checks with what came out.
@@ -174,7 +189,7 @@ func TestHandler(t *testing.T) {
 	for path, kind := range map[string]string{
 		"/":                     "text/html; charset=utf-8",
 		"/index.html":           "text/html; charset=utf-8",
-		"/pourwright.html":      "text/html; charset=utf-8",
+		"/pourwright.html":      "text/html; charset=utf-16le",
 		"/pourwright.js":        "text/javascript; charset=utf-8",
 		"/worker.js":            "text/javascript; charset=utf-8",
 		"/pourwright.css":       "text/css; charset=utf-8",
@@ -221,12 +236,15 @@ func TestHandler(t *testing.T) {
 func BenchmarkSize(b *testing.B) {
 	files, err := whole()
 	require.NoError(b, err)
-	packed, err := zip(files["pourwright.wasm"])
+	zipped, err := zip(files["pourwright.wasm"])
+	require.NoError(b, err)
+	squeezed, err := squeeze(files["pourwright.wasm"])
 	require.NoError(b, err)
 	for b.Loop() {
 	}
 	b.ReportMetric(float64(len(files["pourwright.wasm"])), "wasm-bytes")
-	b.ReportMetric(float64(len(packed)), "wasm-gzip-bytes")
+	b.ReportMetric(float64(len(zipped)), "wasm-gzip-bytes")
+	b.ReportMetric(float64(len(squeezed)), "wasm-lzma-bytes")
 	b.ReportMetric(float64(len(files["pourwright.js"])), "page-js-bytes")
 	b.ReportMetric(float64(len(files[Carried])), "carried-bytes")
 }

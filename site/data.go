@@ -1,7 +1,9 @@
 package site
 
 import (
+	"bytes"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"maps"
 	"os"
@@ -163,6 +165,56 @@ func calculators(units string) ([]byte, error) {
 		}
 	}
 	return json.Marshal(list.Calculators)
+}
+
+// changes are the values of one JSON text that differ from those of another of
+// the same shape, each by how many values of any kind stand before it.
+func changes(from, to []byte) (map[int]any, error) {
+	before, err := values(from)
+	if err != nil {
+		return nil, err
+	}
+	after, err := values(to)
+	if err != nil {
+		return nil, err
+	}
+	if len(before) != len(after) {
+		return nil, errors.New("the calculators have other fields in other units")
+	}
+	out := map[int]any{}
+	for i, v := range after {
+		if v != before[i] {
+			out[i] = v
+		}
+	}
+	return out, nil
+}
+
+// values are the strings, numbers and truths of a JSON text, in their order.
+func values(text []byte) ([]any, error) {
+	d := json.NewDecoder(bytes.NewReader(text))
+	var out []any
+	var read func() error
+	read = func() error {
+		t, err := d.Token()
+		if t != json.Delim('{') && t != json.Delim('[') {
+			out = append(out, t)
+			return err
+		}
+		for d.More() {
+			if t == json.Delim('{') {
+				if _, err := d.Token(); err != nil {
+					return err
+				}
+			}
+			if err := read(); err != nil {
+				return err
+			}
+		}
+		_, err = d.Token()
+		return err
+	}
+	return out, read()
 }
 
 // readFolder reads the JSON files of a folder of testdata, by name.

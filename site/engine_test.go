@@ -4,6 +4,7 @@ import (
 	"context"
 	"encoding/json"
 	"maps"
+	"net/http"
 	"net/http/httptest"
 	"os"
 	"os/exec"
@@ -14,6 +15,7 @@ import (
 	"time"
 
 	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"pourwright/calc/catalogue"
@@ -87,9 +89,18 @@ func TestEngine(t *testing.T) {
 	require.NoError(t, os.WriteFile(file, files[Carried], 0o644))
 	server := httptest.NewServer(files.Handler())
 	t.Cleanup(server.Close)
+	mistaken := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		_, err := w.Write(files[Carried])
+		assert.NoError(t, err)
+	}))
+	t.Cleanup(mistaken.Close)
 	plans, err := examples("..")
 	require.NoError(t, err)
-	for name, address := range map[string]string{"hosted": server.URL, "carried": "file://" + file} {
+	for name, address := range map[string]string{
+		"hosted": server.URL, "carried": "file://" + file,
+		"carried, from a host": server.URL + "/" + Carried, "carried, from a host that calls it UTF-8": mistaken.URL,
+	} {
 		t.Run(name, func(t *testing.T) {
 			tab, state := visit(t, browser, address)
 			require.Equal(t, "ready", state)

@@ -31,7 +31,8 @@ func (p *page) hosted(engine []byte) (Files, error) {
 		files[name+".json"] = content
 	}
 	files["index.html"] = p.fill(
-		`<meta http-equiv="Content-Security-Policy" content="`+Policy+`">
+		`<meta charset="utf-8">
+    <meta http-equiv="Content-Security-Policy" content="`+Policy+`">
     <link rel="icon" href="icon.svg" type="image/svg+xml">
     <link rel="manifest" href="manifest.webmanifest">
     <link rel="stylesheet" href="pourwright.css">`,

@@ -31,6 +31,12 @@ type page struct {
 
 const iconFile = "icon.svg"
 
+// The places in index.html that a build fills.
+const (
+	headPlace = "{{HEAD}}"
+	tailPlace = "{{TAIL}}"
+)
+
 // readPage reads the page in dir, with the data of the module at root.
 func readPage(root, dir string) (*page, error) {
 	p := &page{dir: dir, fixed: Files{}, aside: map[string][]byte{}}
@@ -45,10 +51,19 @@ func readPage(root, dir string) (*page, error) {
 	if p.aside["proofs"], err = json.Marshal(checks); err != nil {
 		return nil, err
 	}
-	for _, units := range []string{"metric", "us"} {
-		if p.aside["calculators-"+units], err = calculators(units); err != nil {
-			return nil, err
-		}
+	if p.aside["calculators"], err = calculators("metric"); err != nil {
+		return nil, err
+	}
+	us, err := calculators("us")
+	if err != nil {
+		return nil, err
+	}
+	inUS, err := changes(p.aside["calculators"], us)
+	if err != nil {
+		return nil, err
+	}
+	if p.aside["calculators-us"], err = json.Marshal(inUS); err != nil {
+		return nil, err
 	}
 	class, err := readLessons(root)
 	if err != nil {
@@ -67,7 +82,7 @@ func readPage(root, dir string) (*page, error) {
 		return nil, err
 	}
 	p.template = comment.ReplaceAllString(string(template), "")
-	for _, place := range []string{"{{HEAD}}", "{{TAIL}}"} {
+	for _, place := range []string{headPlace, tailPlace} {
 		if strings.Count(p.template, place) != 1 {
 			return nil, fmt.Errorf("index.html must have one %s", place)
 		}
@@ -94,7 +109,7 @@ func (p *page) scripts(build string, format api.Format, engine []byte) (main, wo
 
 // fill puts the two parts into the template.
 func (p *page) fill(head, tail string) []byte {
-	return []byte(strings.NewReplacer("{{HEAD}}", head, "{{TAIL}}", tail).Replace(p.template))
+	return []byte(strings.NewReplacer(headPlace, head, tailPlace, tail).Replace(p.template))
 }
 
 // inline writes an element whose content must stand in the page as it is; an

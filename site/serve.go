@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"net/http"
 	"path"
+	"path/filepath"
 	"strings"
 	"sync"
 	"time"
@@ -20,16 +21,40 @@ var mimeTypes = map[string]string{
 	".webmanifest": "application/manifest+json",
 }
 
-// Handler serves the files: each with its type and the security policy, to be
-// asked for again by its digest, and packed for who takes gzip. It answers GET
-// and HEAD.
+// Handler builds the site and serves it. The one file takes seconds to pack, and
+// few ask for it: it is packed while the rest is being served already.
+func Handler() (http.Handler, error) {
+	root, engine, err := readModule()
+	if err != nil {
+		return nil, err
+	}
+	p, err := readPage(root, filepath.Join(root, "site"))
+	if err != nil {
+		return nil, err
+	}
+	files, err := p.hosted(engine)
+	if err != nil {
+		return nil, err
+	}
+	carried := sync.OnceValues(func() ([]byte, error) { return p.carried(engine) })
+	go carried()
+	return files.handler(carried), nil
+}
+
+// Handler serves the files.
 func (f Files) Handler() http.Handler {
+	return f.handler(func() ([]byte, error) { return f[Carried], nil })
+}
+
+// handler serves the files, each with its type and the security policy, to be
+// asked for again by its digest, and packed for who takes gzip; but the one file,
+// whose content is packed already, as carried has it. It answers GET and HEAD.
+func (f Files) handler(carried func() ([]byte, error)) http.Handler {
 	packed := map[string]func() ([]byte, error){}
 	for name, content := range f {
-		if name != Carried { // its engine is packed already
-			packed[name] = sync.OnceValues(func() ([]byte, error) { return zip(content) })
-		}
+		packed[name] = sync.OnceValues(func() ([]byte, error) { return zip(content) })
 	}
+	delete(packed, Carried)
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if r.Method != http.MethodGet && r.Method != http.MethodHead {
 			w.Header().Set("Allow", "GET, HEAD")
@@ -41,12 +66,23 @@ func (f Files) Handler() http.Handler {
 			name = "index.html"
 		}
 		content, ok := f[name]
+		if name == Carried {
+			var err error
+			if content, err = carried(); err != nil {
+				http.Error(w, err.Error(), http.StatusInternalServerError)
+				return
+			}
+			ok = content != nil
+		}
 		if !ok {
 			http.NotFound(w, r)
 			return
 		}
 		h := w.Header()
 		h.Set("Content-Type", mimeTypes[path.Ext(name)])
+		if name == Carried {
+			h.Set("Content-Type", "text/html; charset=utf-16le")
+		}
 		h.Set("X-Content-Type-Options", "nosniff")
 		h.Set("Cache-Control", "no-cache")
 		tag := digest(content)

@@ -22,9 +22,18 @@ export const readCalculators = (units) =>
   }));
 
 // The build has left out fields that another calculator has too, and names that
-// one ("like").
+// one ("like"). In US units it gives only what differs from the metric list: each
+// value by how many stand before it.
 async function unfolded(units) {
-  const list = await readAside(`calculators-${units}`);
+  const [list, changes] = await Promise.all([readAside("calculators"), units === "us" ? readAside("calculators-us") : {}]);
+  let passed = 0;
+  const change = (it) => {
+    for (const key in it) {
+      if (it[key] && typeof it[key] === "object") change(it[key]);
+      else it[key] = changes[passed++] ?? it[key];
+    }
+  };
+  if (units === "us") change(list);
   const filled = ({ like, ...it }) => (like ? { ...it, fields: fieldsOf(like) } : it);
   const fieldsOf = (name) => list.find((c) => c.name === name).fields.map(filled);
   return list.map(({ like, ...c }) => ({ ...c, fields: fieldsOf(like ?? c.name) }));

@@ -3,6 +3,7 @@
 // of the page itself (site/carried.go writes them), of which only the engine
 // stands behind this script. POURWRIGHT_BUILD is "hosted" or "carried", put in by
 // the build.
+import { block, unzipped } from "./blocks.js";
 
 /**
  * Starts a worker that has, or fetches, the engine. It posts {ready: true}
@@ -12,21 +13,18 @@
  */
 export function startWorker() {
   if (POURWRIGHT_BUILD === "hosted") return new Worker("worker.js");
-  const url = URL.createObjectURL(new Blob([block("text/x-worker")], { type: "text/javascript" }));
+  const url = URL.createObjectURL(new Blob([document.querySelector('script[type="text/x-worker"]').textContent], { type: "text/javascript" }));
   const worker = new Worker(url);
   whole.then(() => {
-    const engine = bytes(block("application/x-engine")).buffer;
-    worker.postMessage({ engine }, [engine]);
+    const engine = block("engine");
+    worker.postMessage({ engine }, [engine.buffer]);
   });
   return worker;
 }
 
-/** Reads the JSON that the build has put aside under a name: "proofs", "calculators-us" … */
+/** Reads the JSON that the build has put aside under a name: "proofs", "calculators" … */
 export async function readAside(name) {
-  if (POURWRIGHT_BUILD === "carried") {
-    const packed = new Blob([bytes(block(`application/x-${name}`))]);
-    return new Response(packed.stream().pipeThrough(new DecompressionStream("gzip"))).json();
-  }
+  if (POURWRIGHT_BUILD === "carried") return unzipped(name).json();
   const response = await fetch(`${name}.json`);
   if (!response.ok) throw new Error(`the host answers ${response.status}`);
   return response.json();
@@ -43,23 +41,3 @@ const whole = new Promise((done) => {
   if (document.readyState === "loading") addEventListener("DOMContentLoaded", done, { once: true });
   else done();
 });
-
-const block = (type) => Array.from(document.querySelectorAll(`script[type="${type}"]`), (e) => e.textContent).join("");
-
-// Reads what sevenBits in site/carried.go writes: seven bits to a character.
-function bytes(text) {
-  const out = new Uint8Array(Math.floor((text.length * 7) / 8));
-  let bits = 0;
-  let have = 0;
-  let at = 0;
-  for (let i = 0; i < text.length; i++) {
-    bits = (bits << 7) | (text.charCodeAt(i) & 127);
-    have += 7;
-    if (have > 7) {
-      have -= 8;
-      out[at++] = bits >> have;
-      bits &= (1 << have) - 1;
-    }
-  }
-  return out;
-}

@@ -1,6 +1,7 @@
 // The worker that runs the engine. See engine-source.js for how it is started
 // and spoken to.
 import "go-wasm-exec"; // Go's own runtime glue, from the toolchain that built the engine
+import { unpack } from "./unpack.js";
 
 const go = new Go();
 
@@ -30,6 +31,12 @@ if (POURWRIGHT_BUILD === "hosted") {
   run(fetch("pourwright.wasm").then((response) => response.body)).catch(fail);
 } else {
   globalThis.onmessage = ({ data: { engine } }) => {
-    run(new Blob([engine]).stream().pipeThrough(new DecompressionStream("gzip"))).catch(fail);
+    const parts = unpack(engine);
+    const pull = (stream) => {
+      const { value, done } = parts.next();
+      if (done) stream.close();
+      else stream.enqueue(value);
+    };
+    run(new ReadableStream({ pull })).catch(fail);
   };
 }

@@ -2,6 +2,7 @@
 // tests put it in the place of app/main.js.
 import { readCalculators } from "./data.js";
 import { keepOffline, readAside, startWorker } from "./engine-source.js";
+import { unpack } from "./unpack.js";
 
 const waiting = [];
 const worker = startWorker();
@@ -20,3 +21,4 @@ globalThis.calculators = async (units) => JSON.stringify(await readCalculators(u
 globalThis.aside = async (name) => JSON.stringify(await readAside(name));
 globalThis.ask = (name, options, input) =>
   new Promise((answer) => worker.postMessage({ id: waiting.push(answer) - 1, name, options, input }));
+globalThis.unpacked = async (base64) => (await new Blob([...unpack(Uint8Array.fromBase64(base64))]).bytes()).toBase64();
