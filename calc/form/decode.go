@@ -85,19 +85,27 @@ func (r *reader) group(v reflect.Value, s *schema, tree any, path, label string)
 		r.fault(path, label, short(tree), working.Say("named fields are wanted here, between { and }"))
 		return
 	}
+	known, sound := 0, len(r.faults)
 	for i := range s.fields {
 		f := &s.fields[i]
 		if sub, ok := object[f.key]; ok {
+			known++
 			r.field(v.Field(f.index), f, sub, join(path, f.key))
 		}
 	}
 	// What stands in a field that does not count, and so is not on the screen,
 	// is no fault.
 	for i := range s.fields {
+		if len(r.faults) == sound {
+			break
+		}
 		if f := &s.fields[i]; !counts(v, s, f) {
 			here := join(path, f.key)
 			r.faults = slices.DeleteFunc(r.faults, func(x Fault) bool { return within(x.Field, here) })
 		}
+	}
+	if known == len(object) {
+		return
 	}
 	for _, key := range slices.Sorted(maps.Keys(object)) {
 		if s.byKey[key] == nil {
@@ -132,7 +140,7 @@ func (r *reader) field(fv reflect.Value, f *field, tree any, path string) {
 		r.spreads = append(r.spreads, Spread{Field: path, Label: f.label, Kind: f.kind, Middle: inner.Float(), Half: r.half, at: f})
 	}
 	if f.opt {
-		fv.Addr().Interface().(optional).SetState(quantity.Given)
+		setState(fv, quantity.Given)
 	}
 }
 

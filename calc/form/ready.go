@@ -46,9 +46,11 @@ func open(fv reflect.Value, f *field) (reflect.Value, bool) {
 	if !f.opt {
 		return fv, true
 	}
-	o := fv.Addr().Interface().(optional)
-	return reflect.ValueOf(o.Ptr()).Elem(), o.GetState() != quantity.Unknown
+	return fv.Field(0), quantity.State(fv.Field(1).Int()) != quantity.Unknown
 }
+
+// setState says where the value of an Opt came from.
+func setState(fv reflect.Value, s quantity.State) { fv.Field(1).SetInt(int64(s)) }
 
 func setDefault(fv, inner reflect.Value, f *field) {
 	switch f.sort {
@@ -65,7 +67,7 @@ func setDefault(fv, inner reflect.Value, f *field) {
 	default:
 		inner.SetString(f.def)
 	}
-	fv.Addr().Interface().(optional).SetState(quantity.Defaulted)
+	setState(fv, quantity.Defaulted)
 }
 
 // counts reports whether the field's condition holds.

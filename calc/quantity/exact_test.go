@@ -44,7 +44,7 @@ func TestTextKeepsRoundNumbers(t *testing.T) {
 	for _, k := range Kinds() {
 		u := k.mustUnit(k.Canonical)
 		for _, x := range []float64{1, 0.1, 12.5, 420, 1380, 33.3, 0.07} {
-			require.Equal(t, write(x, u), Text(value{k, u.to(x)}), k.Name)
+			require.Equal(t, write(x, *u), Text(value{k, u.to(x)}), k.Name)
 		}
 	}
 }

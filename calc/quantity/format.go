@@ -1,7 +1,6 @@
 package quantity
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -12,59 +11,60 @@ import (
 // "1180 °C", "4 min 20 s". The full value stays in q. What is not a finite
 // number, or too large for any unit, is "not known".
 func Format(q Any, system System) string {
-	if q.Kind() == timeKind && Finite(q.SI()) {
-		return formatTime(q.SI())
+	return string(Append(make([]byte, 0, 24), q.Kind(), q.SI(), system))
+}
+
+// Append appends to a text what Format shows of a quantity of a kind, by its SI
+// value.
+func Append(to []byte, k *Kind, si float64, system System) []byte {
+	if k == timeKind && Finite(si) {
+		return appendTime(to, si)
 	}
-	return show(q, shownUnit(q.Kind(), q.SI(), system))
+	return appendIn(to, k, si, shownUnit(k, si, system))
 }
 
 // FormatIn shows q in one named unit, with the unit's own digits.
-func FormatIn(q Any, unit string) string { return show(q, q.Kind().mustUnit(unit)) }
+func FormatIn(q Any, unit string) string {
+	return string(appendIn(nil, q.Kind(), q.SI(), q.Kind().mustUnit(unit)))
+}
 
-func show(q Any, u Unit) string {
-	x := u.from(q.SI())
+func appendIn(to []byte, k *Kind, si float64, u *Unit) []byte {
+	x := u.from(si)
 	if !Finite(x) {
-		return "not known"
+		return append(to, "not known"...)
 	}
 	digits, decimals := u.digits, u.decimals
 	if digits == 0 {
-		digits = q.Kind().digits
+		digits = k.digits
 	}
 	if decimals == 0 {
-		decimals = q.Kind().decimals
+		decimals = k.decimals
 	}
 	if u.Symbol == "mm" && math.Abs(x) >= 9.995 {
 		decimals = 1 // nobody works sand to a hundredth of a millimetre
 	}
-	number := FormatNumber(x, digits, decimals)
-	if q.Kind() == moneyKind || q.Kind() == priceKind {
-		number = formatMoney(x)
+	if k == moneyKind || k == priceKind {
+		to = appendMoney(to, x)
+	} else {
+		to = appendNumber(to, x, digits, decimals)
 	}
-	return strings.TrimSpace(number + space(u.Symbol) + u.Symbol)
+	if u.Symbol != "" && u.Symbol != "°" {
+		to = append(to, ' ')
+	}
+	return append(to, u.Symbol...)
 }
 
-func space(symbol string) string {
-	if symbol == "°" {
-		return ""
-	}
-	return " "
-}
-
-func shownUnit(k *Kind, v float64, system System) Unit {
-	ladder := k.metric
-	if system == US {
-		ladder = k.us
-	}
+func shownUnit(k *Kind, v float64, system System) *Unit {
 	size := math.Abs(v)
 	if size == 0 {
-		return k.mustUnit(k.Entry(system)) // nothing is nothing of the usual unit
+		return k.entry[system] // nothing is nothing of the usual unit
 	}
-	for _, r := range ladder {
+	for _, r := range k.ladder[system] {
 		if size < r.below {
-			return k.mustUnit(r.unit)
+			return r.unit
 		}
 	}
-	return k.mustUnit(k.Entry(system))
+	return k.entry[system]
 }
 
 // FormatNumber shows x with about the given significant digits and no more than
@@ -73,8 +73,12 @@ func shownUnit(k *Kind, v float64, system System) Unit {
 // large and very small sizes are written with a power of ten. Trailing zeros
 // after the point are dropped. Digits of zero ask for whole numbers.
 func FormatNumber(x float64, digits, decimals int) string {
+	return string(appendNumber(nil, x, digits, decimals))
+}
+
+func appendNumber(to []byte, x float64, digits, decimals int) []byte {
 	if x == 0 {
-		return "0"
+		return append(to, '0')
 	}
 	size := math.Abs(x)
 	if size >= 1e7 || size < 1e-4 && digits > 0 {
@@ -83,52 +87,74 @@ func FormatNumber(x float64, digits, decimals int) string {
 		if err != nil {
 			panic(err) // the exponent that strconv has just written
 		}
-		return dropZeros(head) + " × 10" + superscript.Replace(strconv.Itoa(n))
+		to = dropZeros(append(to, head...))
+		return append(append(to, " × 10"...), superscript.Replace(strconv.Itoa(n))...)
 	}
 	places := 0
 	if digits > 0 {
-		order := int(math.Floor(math.Log10(size)))
+		order := orderOf(size)
 		places = max(0, min(digits-1-order, max(decimals, 1-order)))
 	}
-	s := dropZeros(strconv.FormatFloat(x, 'f', places, 64))
-	if s == "-0" {
-		return "0"
+	start := len(to)
+	to = strconv.AppendFloat(to, x, 'f', places, 64)
+	if places > 0 {
+		to = dropZeros(to)
 	}
-	return s
+	if string(to[start:]) == "-0" {
+		return append(to[:start], '0')
+	}
+	return to
 }
+
+// orderOf is the power of ten of a size's first digit, from -4 to 6.
+func orderOf(size float64) int {
+	order := -4
+	for order < 6 && size >= powers[order+5] {
+		order++
+	}
+	return order
+}
+
+var powers = [...]float64{1e-4, 1e-3, 1e-2, 1e-1, 1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6}
 
 var superscript = strings.NewReplacer("-", "⁻", "0", "⁰", "1", "¹", "2", "²", "3", "³", "4", "⁴", "5", "⁵", "6", "⁶", "7", "⁷", "8", "⁸", "9", "⁹")
 
-func dropZeros(s string) string {
-	if strings.Contains(s, ".") {
-		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+// dropZeros drops the zeros that end a text with a decimal point, and then the
+// point.
+func dropZeros(text []byte) []byte {
+	n := len(text)
+	for text[n-1] == '0' {
+		n--
 	}
-	return s
+	if text[n-1] == '.' {
+		n--
+	}
+	return text[:n]
 }
 
-func formatTime(seconds float64) string {
-	sign := ""
+func appendTime(to []byte, seconds float64) []byte {
 	if seconds < 0 {
-		sign, seconds = "-", -seconds
+		to, seconds = append(to, '-'), -seconds
 	}
 	switch {
 	case seconds < 119.5:
-		return sign + FormatNumber(seconds, 3, 2) + " s"
+		return append(appendNumber(to, seconds, 3, 2), " s"...)
 	case seconds < 3599.5:
 		whole := int(math.Round(seconds))
-		return sign + twoTerms(whole/60, "min", whole%60, "s")
+		return appendTwo(to, whole/60, " min", whole%60, " s")
 	case seconds < 48*3600:
 		minutes := int(math.Round(seconds / 60))
-		return sign + twoTerms(minutes/60, "h", minutes%60, "min")
+		return appendTwo(to, minutes/60, " h", minutes%60, " min")
 	}
-	return sign + FormatNumber(seconds/86400, 3, 1) + " days"
+	return append(appendNumber(to, seconds/86400, 3, 1), " days"...)
 }
 
-func twoTerms(a int, unitA string, b int, unitB string) string {
+func appendTwo(to []byte, a int, unitA string, b int, unitB string) []byte {
+	to = append(strconv.AppendInt(to, int64(a), 10), unitA...)
 	if b == 0 {
-		return fmt.Sprintf("%d %s", a, unitA)
+		return to
 	}
-	return fmt.Sprintf("%d %s %d %s", a, unitA, b, unitB)
+	return append(strconv.AppendInt(append(to, ' '), int64(b), 10), unitB...)
 }
 
 // AxisUnit is the unit for an axis whose largest value is si.
@@ -147,3 +173,6 @@ func AxisUnit(k *Kind, si float64, system System) string {
 
 // InUnit converts an SI value of a kind to a unit named by its symbol.
 func InUnit(k *Kind, si float64, unit string) float64 { return k.mustUnit(unit).from(si) }
+
+// Scale is InUnit for many values.
+func Scale(k *Kind, unit string) func(si float64) float64 { return k.mustUnit(unit).from }

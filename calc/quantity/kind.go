@@ -18,8 +18,8 @@ type Unit struct {
 	digits, decimals int
 }
 
-func (u Unit) to(x float64) float64    { return (x + u.offset) * u.num / u.den }
-func (u Unit) from(si float64) float64 { return si*u.den/u.num - u.offset }
+func (u *Unit) to(x float64) float64    { return (x + u.offset) * u.num / u.den }
+func (u *Unit) from(si float64) float64 { return si*u.den/u.num - u.offset }
 
 // Kind is a sort of quantity: what it is called, the units it may be written
 // in, and the ones it is shown in.
@@ -35,7 +35,10 @@ type Kind struct {
 
 	metric, us       []rung
 	digits, decimals int
-	byName           map[string]Unit
+	byName           map[string]*Unit
+	// entry and ladder are by system, with their units found.
+	entry  [2]*Unit
+	ladder [2][]foundRung
 }
 
 // rung says: below this SI value, show this unit.
@@ -44,14 +47,26 @@ type rung struct {
 	unit  string
 }
 
+type foundRung struct {
+	below float64
+	unit  *Unit
+}
+
 func newKind(k Kind) *Kind {
-	k.byName = map[string]Unit{}
-	for _, u := range k.Units {
+	k.byName = map[string]*Unit{}
+	for i := range k.Units {
+		u := &k.Units[i]
 		k.byName[u.Symbol] = u
 		for _, n := range u.names {
 			k.byName[n] = u
 		}
 	}
+	for system, ladder := range [2][]rung{Metric: k.metric, US: k.us} {
+		for _, r := range ladder {
+			k.ladder[system] = append(k.ladder[system], foundRung{r.below, k.mustUnit(r.unit)})
+		}
+	}
+	k.entry = [2]*Unit{Metric: k.mustUnit(k.Metric), US: k.mustUnit(k.US)}
 	return &k
 }
 
@@ -59,7 +74,7 @@ func newKind(k Kind) *Kind {
 // first, then without.
 func (k *Kind) unit(name string) (Unit, bool) {
 	if u, ok := k.byName[name]; ok {
-		return u, true
+		return *u, true
 	}
 	for _, u := range k.Units {
 		for _, n := range append([]string{u.Symbol}, u.names...) {
@@ -78,7 +93,7 @@ func samePrefix(unit, typed string) bool {
 	return !prefixed || unit[0] == typed[0]
 }
 
-func (k *Kind) mustUnit(name string) Unit {
+func (k *Kind) mustUnit(name string) *Unit {
 	u, ok := k.byName[name]
 	if !ok {
 		panic(fmt.Sprintf("quantity: %s has no unit %q", k.Name, name))

@@ -76,15 +76,15 @@ func (q *Price) UnmarshalText(text []byte) (err error) {
 	return err
 }
 
-// formatMoney shows two decimals, as a till does, and more only where two
+// appendMoney shows two decimals, as a till does, and more only where two
 // would show nothing of the amount.
-func formatMoney(x float64) string {
-	sign := ""
+func appendMoney(to []byte, x float64) []byte {
 	if x < 0 {
-		sign, x = "-", -x
+		to, x = append(to, '-'), -x
 	}
+	to = append(to, Currency...)
 	if x >= 0.1 && x < 1e15 {
-		return sign + Currency + strconv.FormatFloat(x, 'f', 2, 64)
+		return strconv.AppendFloat(to, x, 'f', 2, 64)
 	}
-	return sign + Currency + FormatNumber(x, 3, 2)
+	return appendNumber(to, x, 3, 2)
 }

@@ -328,7 +328,7 @@ func marshal(q Any) ([]byte, error) {
 // as the same value to the last bit.
 func Text(q Any) string {
 	k := q.Kind()
-	units := append([]Unit{k.mustUnit(k.Canonical)}, k.Units...)
+	units := append([]Unit{*k.mustUnit(k.Canonical)}, k.Units...)
 	for _, u := range units {
 		x := u.from(q.SI())
 		for _, y := range []float64{round(x, 12), round(x, 14)} {

@@ -70,13 +70,8 @@ func (d *answerDiffer) object(all []tagged, vs [2]reflect.Value, paths [2]string
 				continue
 			}
 			here[side] = join(paths[side], f.key)
-			at[side] = v.Field(f.index)
-			if f.opt {
-				o := opt(at[side])
-				at[side] = reflect.Value{}
-				if o.GetState() != quantity.Unknown {
-					at[side] = reflect.ValueOf(o.Ptr()).Elem()
-				}
+			if inner, known := f.unwrap(v.Field(f.index)); known {
+				at[side] = inner
 			}
 		}
 		top := key

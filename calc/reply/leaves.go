@@ -107,8 +107,7 @@ func (f *tagged) unwrap(v reflect.Value) (inner reflect.Value, known bool) {
 	if !f.opt {
 		return v, true
 	}
-	o := opt(v)
-	return reflect.ValueOf(o.Ptr()).Elem(), o.GetState() != quantity.Unknown
+	return v.Field(0), quantity.State(v.Field(1).Int()) != quantity.Unknown
 }
 
 // number is a quantity, or a count as a plain number.

@@ -1,6 +1,7 @@
 package reply
 
 import (
+	"math"
 	"strconv"
 
 	"pourwright/calc/working"
@@ -38,12 +39,12 @@ func (w *Writer) bands(bands []working.Band, xScale, yScale func(float64) float6
 
 // bars writes a picture of named stretches.
 func (w *Writer) bars(b working.Bars) {
-	var points []working.Point
+	largest := 0.0
 	for _, r := range b.Rows {
-		points = append(points, working.Point{X: r.From}, working.Point{X: r.To})
+		largest = max(largest, math.Abs(r.From), math.Abs(r.To))
 	}
 	for _, band := range b.Bands {
-		points = append(points, working.Point{X: band.High})
+		largest = max(largest, math.Abs(band.High))
 	}
 	w.Raw("{")
 	w.Key("label")
@@ -51,8 +52,8 @@ func (w *Writer) bars(b working.Bars) {
 	w.Key("xLabel")
 	w.Text(b.Axis.Label)
 	scale, unit := func(v float64) float64 { return v }, ""
-	if len(points) > 0 {
-		scale, unit = axisScale(b.Axis.Kind, points, func(p working.Point) float64 { return p.X }, w.System)
+	if len(b.Rows)+len(b.Bands) > 0 {
+		scale, unit = axisScale(b.Axis.Kind, largest, w.System)
 	}
 	w.Key("xUnit")
 	w.Text(unit)

@@ -29,7 +29,7 @@ type Writer struct {
 	Working bool
 	Station string
 	buf     []byte
-	steps   map[working.Place]int
+	places  places
 }
 
 // Bytes is what has been written.
@@ -75,6 +75,19 @@ func (w *Writer) Text(s string) {
 // plainText reports whether a string stands in JSON as it is.
 func plainText(s string) bool {
 	for i := range len(s) {
+		switch c := s[i]; {
+		case c < ' ' || c == '"' || c == '\\' || c == 0x7f:
+			return false
+		case c >= utf8.RuneSelf:
+			return plainRest(s[i:])
+		}
+	}
+	return true
+}
+
+// plainRest is plainText for what begins with a letter beyond ASCII.
+func plainRest(s string) bool {
+	for i := range len(s) {
 		if c := s[i]; c < ' ' || c == '"' || c == '\\' || c == 0x7f {
 			return false
 		}
@@ -84,11 +97,16 @@ func plainText(s string) bool {
 
 // Key appends an object's key, after a comma unless it is the first.
 func (w *Writer) Key(name string) {
-	if n := len(w.buf); n > 0 && w.buf[n-1] != '{' {
-		w.Raw(",")
-	}
+	w.part()
 	w.Text(name)
 	w.Raw(":")
+}
+
+// part begins another part of an object, after a comma unless it is the first.
+func (w *Writer) part() {
+	if n := len(w.buf); n > 0 && w.buf[n-1] != '{' {
+		w.buf = append(w.buf, ',')
+	}
 }
 
 func (w *Writer) comma() {
@@ -109,12 +127,9 @@ func (w *Writer) Number(v float64) {
 // Answers appends the answers of one calculator: the fields of an output
 // struct, in order, as an object of leaves.
 func (w *Writer) Answers(out any, paper *working.Paper) {
-	w.steps = nil
+	w.places = places{}
 	if paper != nil {
-		w.steps = make(map[working.Place]int, len(paper.Places))
-		for i, place := range paper.Places {
-			w.steps[place] = i // the last step with its symbol
-		}
+		w.places = placesOf(paper)
 	}
 	v := reflect.ValueOf(out)
 	w.object(v, fieldsOf(v.Type()), "")
@@ -129,7 +144,8 @@ type tagged struct {
 	name, leaf string
 	parts      int // of an inch that the length is worked to, or 0
 	opt        bool
-	kind       reflect.Kind // of the value, or of the items of a list
+	kind       reflect.Kind   // of the value, or of the items of a list
+	quantity   *quantity.Kind // where it is a quantity
 	list       bool
 	series     bool
 	bars       bool
@@ -184,7 +200,7 @@ var (
 // shape notes what kind of value a type holds.
 func (f *tagged) shape(t reflect.Type) {
 	if reflect.PointerTo(t).Implements(optionalType) {
-		f.opt = true
+		f.opt = true // a quantity.Opt: its V and its State
 		t = t.Field(0).Type
 	}
 	if t.Kind() == reflect.Slice {
@@ -193,6 +209,9 @@ func (f *tagged) shape(t reflect.Type) {
 	}
 	f.series, f.bars = t == seriesType, t == barsType
 	f.kind = t.Kind()
+	if q, ok := reflect.Zero(t).Interface().(quantity.Any); ok {
+		f.quantity = q.Kind()
+	}
 	if slices.Contains(textTypes, t) {
 		f.kind = reflect.String
 	}
@@ -215,12 +234,7 @@ func (w *Writer) object(v reflect.Value, all []tagged, path string) {
 }
 
 func (w *Writer) value(v reflect.Value, f *tagged, path string) {
-	known := true
-	if f.opt {
-		o := opt(v)
-		known = o.GetState() != quantity.Unknown
-		v = reflect.ValueOf(o.Ptr()).Elem()
-	}
+	v, known := f.unwrap(v)
 	switch {
 	case f.series && f.list:
 		chart := v.Interface().([]working.Series)
@@ -269,13 +283,6 @@ type optional interface {
 	GetState() quantity.State
 }
 
-// opt returns v, which is an Opt, copied so that it can be pointed to.
-func opt(v reflect.Value) optional {
-	p := reflect.New(v.Type())
-	p.Elem().Set(v)
-	return p.Interface().(optional)
-}
-
 func (w *Writer) leaf(v reflect.Value, f *tagged, path string, known bool) {
 	w.Raw(f.leaf)
 	if !known {
@@ -285,28 +292,87 @@ func (w *Writer) leaf(v reflect.Value, f *tagged, path string, known bool) {
 		w.Raw("true}")
 		return
 	}
-	if q, ok := v.Interface().(quantity.Any); ok {
-		w.Key("si")
-		w.Number(q.SI())
-		w.Key("text")
-		w.Text(quantity.Format(q, w.System))
-		if l, ok := q.(quantity.Length); ok && f.parts > 0 && w.System == quantity.US {
+	if f.quantity != nil {
+		si := v.Float()
+		w.part()
+		w.Raw(`"si":`)
+		w.Number(si)
+		w.Raw(`,"text":"`)
+		w.buf = append(quantity.Append(w.buf, f.quantity, si, w.System), '"') // which has nothing to escape
+		if f.parts > 0 && w.System == quantity.US {
 			w.Key("fraction")
-			w.Text(quantity.InchFraction(l, f.parts))
+			w.Text(quantity.InchFraction(quantity.Length(si), f.parts))
 		}
 	} else {
 		w.plain(v)
 	}
-	if f.step != "" {
-		for _, part := range []string{join(path, f.key), path, ""} {
-			if n, ok := w.steps[working.Place{Part: part, Symbol: f.step}]; ok {
-				w.Key("step")
-				w.Raw(strconv.Itoa(n))
-				break
-			}
-		}
+	if n := w.step(f, path); n >= 0 {
+		w.Raw(`,"step":`)
+		w.buf = strconv.AppendInt(w.buf, int64(n), 10)
 	}
 	w.Raw("}")
+}
+
+// step is the number of the step whose result a field is, the last with its
+// symbol: one of the field's own part of the working, else one of the part it
+// lies in, else one of the whole; -1 where there is none.
+func (w *Writer) step(f *tagged, path string) int {
+	if f.step == "" || len(w.places.all) == 0 {
+		return -1
+	}
+	best, nearness := -1, 0
+	for i := w.places.last[pigeonhole(f.step)]; i >= 0; i = w.places.before[i] {
+		place := &w.places.all[i]
+		if place.Symbol != f.step {
+			continue
+		}
+		switch {
+		case isJoin(place.Part, path, f.key):
+			return i
+		case place.Part == path && nearness < 2:
+			best, nearness = i, 2
+		case place.Part == "" && nearness < 1:
+			best, nearness = i, 1
+		}
+	}
+	return best
+}
+
+// places are those of the steps that the answers being written came from, to be
+// found by their symbols: of those in one pigeonhole the last, and the one before
+// each, -1 where there is none.
+type places struct {
+	all    []working.Place
+	last   [64]int
+	before []int
+}
+
+func placesOf(paper *working.Paper) places {
+	p := places{all: paper.Places, before: make([]int, len(paper.Places))}
+	for i := range p.last {
+		p.last[i] = -1
+	}
+	for i := range p.all {
+		hole := &p.last[pigeonhole(p.all[i].Symbol)]
+		p.before[i], *hole = *hole, i
+	}
+	return p
+}
+
+func pigeonhole(symbol string) int {
+	n := len(symbol)
+	if n == 0 {
+		return 0
+	}
+	return (n + 7*int(symbol[0]) + 31*int(symbol[n-1])) & 63
+}
+
+// isJoin reports whether whole is join(path, key).
+func isJoin(whole, path, key string) bool {
+	if path == "" {
+		return whole == key
+	}
+	return len(whole) == len(path)+1+len(key) && whole[:len(path)] == path && whole[len(path)] == '.' && whole[len(path)+1:] == key
 }
 
 func (w *Writer) plain(v reflect.Value) {
@@ -342,14 +408,16 @@ func (w *Writer) plain(v reflect.Value) {
 // series writes one of the curves of a chart; those with the same two axes are
 // drawn together, and so share their units.
 func (w *Writer) series(s working.Series, chart []working.Series) {
-	var points []working.Point
-	for _, other := range chart {
-		if other.X == s.X && other.Y == s.Y {
-			points = append(points, other.Points...)
+	x, y := 0.0, 0.0
+	for i := range chart {
+		if other := &chart[i]; other.X == s.X && other.Y == s.Y {
+			for _, p := range other.Points {
+				x, y = math.Max(x, math.Abs(p.X)), math.Max(y, math.Abs(p.Y))
+			}
 		}
 	}
-	xScale, xUnit := axisScale(s.X.Kind, points, func(p working.Point) float64 { return p.X }, w.System)
-	yScale, yUnit := axisScale(s.Y.Kind, points, func(p working.Point) float64 { return p.Y }, w.System)
+	xScale, xUnit := axisScale(s.X.Kind, x, w.System)
+	yScale, yUnit := axisScale(s.Y.Kind, y, w.System)
 	w.Raw("{")
 	w.Key("label")
 	w.Text(s.Label)
@@ -366,25 +434,23 @@ func (w *Writer) series(s working.Series, chart []working.Series) {
 	}
 	w.Key("points")
 	w.Raw("[")
-	for _, p := range s.Points {
-		w.comma()
-		w.Raw("[")
+	for i, p := range s.Points {
+		if i > 0 {
+			w.buf = append(w.buf, ',')
+		}
+		w.buf = append(w.buf, '[')
 		w.rounded(xScale(p.X))
-		w.Raw(",")
+		w.buf = append(w.buf, ',')
 		w.rounded(yScale(p.Y))
-		w.Raw("]")
+		w.buf = append(w.buf, ']')
 	}
 	w.Raw("]}")
 }
 
 // axisScale puts a whole axis in the one unit that suits its largest value.
-func axisScale(k *quantity.Kind, points []working.Point, of func(working.Point) float64, system quantity.System) (func(float64) float64, string) {
-	largest := 0.0
-	for _, p := range points {
-		largest = math.Max(largest, math.Abs(of(p)))
-	}
+func axisScale(k *quantity.Kind, largest float64, system quantity.System) (func(float64) float64, string) {
 	unit := quantity.AxisUnit(k, largest, system)
-	return func(v float64) float64 { return quantity.InUnit(k, v, unit) }, unit
+	return quantity.Scale(k, unit), unit
 }
 
 // rounded appends a number with as many digits as a chart can show.

@@ -2,6 +2,7 @@ package working
 
 import (
 	"fmt"
+	"strings"
 	"unicode"
 	"unicode/utf8"
 
@@ -37,6 +38,9 @@ func Say(format string, args ...any) Text { return Text{format, args} }
 // In writes the sentence out in a unit system. It panics where a quantity in it
 // is not a finite number, which is our bug.
 func (t Text) In(system quantity.System) string {
+	if !strings.Contains(t.format, "%") {
+		return t.format
+	}
 	shown := make([]any, len(t.args))
 	for i, a := range t.args {
 		switch a := a.(type) {
