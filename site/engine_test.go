@@ -109,7 +109,7 @@ func TestEngine(t *testing.T) {
 				require.NoError(t, err)
 				got, err := chromedp.Run(tab, chromedp.Evaluate[string]("ask(..."+string(ask)+")", chromedp.EvalAwaitPromise))
 				require.NoError(t, err)
-				requireSame(t, string(reply.ASCII(catalogue.Call(q[0], []byte(q[1]), []byte(q[2])))), got)
+				requireSame(t, string(reply.ASCII(nil, catalogue.Call(q[0], []byte(q[1]), []byte(q[2])))), got)
 			}
 			got, err := chromedp.Run(tab, chromedp.Evaluate[string](`aside("proofs")`, chromedp.EvalAwaitPromise))
 			require.NoError(t, err)

@@ -9,6 +9,7 @@ package main
 import (
 	"runtime/debug"
 	"syscall/js"
+	"unsafe"
 
 	"pourwright/calc/catalogue"
 	"pourwright/calc/reply"
@@ -17,8 +18,10 @@ import (
 func main() {
 	debug.SetGCPercent(800) // little lives on after a call; memory is cheaper than collecting often
 	desk := new(catalogue.Desk)
+	var text []byte
 	js.Global().Set("pourwrightCall", js.FuncOf(func(_ js.Value, args []js.Value) any {
-		return string(reply.ASCII(desk.Call(args[0].String(), []byte(args[1].String()), []byte(args[2].String()))))
+		text = reply.ASCII(text[:0], desk.Call(args[0].String(), []byte(args[1].String()), []byte(args[2].String())))
+		return unsafe.String(unsafe.SliceData(text), len(text)) // which the browser copies before the next call
 	}))
 	js.Global().Call("pourwrightReady")
 	select {}

@@ -94,7 +94,10 @@ type Options struct {
 // Desk answers the calls of one caller after another. It remembers the last
 // plan it worked on, so that an edit is answered sooner; what it answers does
 // not depend on that. The zero Desk is ready.
-type Desk struct{ plans plan.Desk }
+type Desk struct {
+	plans plan.Desk
+	room  []byte // of the last answer
+}
 
 // Call is Desk.Call at a desk of its own.
 func Call(name string, options, input []byte) []byte { return new(Desk).Call(name, options, input) }
@@ -106,7 +109,8 @@ func Call(name string, options, input []byte) []byte { return new(Desk).Call(nam
 //	{"ok":false,"faults":[…]}       what is wrong with the input, all of it
 //	{"ok":false,"broken":"…"}       our own bug; nothing of the caller's is lost
 //
-// The names are those of the calculators and of asides.
+// The names are those of the calculators and of asides. The answer is good until
+// the next call at the same desk, which is written in its place.
 func (d *Desk) Call(name string, options, input []byte) []byte {
 	return guarded(func() []byte {
 		var o Options
@@ -135,6 +139,8 @@ func (d *Desk) call(name string, o Options, input []byte) []byte {
 		return broken(fmt.Sprintf("units %q are neither metric nor us", o.Units))
 	}
 	w := &reply.Writer{System: system, Working: o.Working, Station: o.Station}
+	w.Reuse(d.room)
+	defer func() { d.room = w.Bytes() }()
 	if answer, ok := asides[name]; ok {
 		answer(w, input)
 		return w.Bytes()

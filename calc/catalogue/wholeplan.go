@@ -20,7 +20,7 @@ func wholePlan() Calculator {
 		input: reflect.TypeFor[plan.Document](),
 		open:  openPlan,
 		run: func(d *Desk, w *reply.Writer, input []byte) []*working.Paper {
-			doc, faults := plan.Read(input, w.System)
+			doc, faults := d.plans.Read(input, w.System)
 			worked := d.plans.Work(doc, faults, w.StepsOf)
 			worked.Write(w)
 			var papers []*working.Paper
@@ -59,7 +59,7 @@ func furnaceSide() Calculator {
 		About: "A plan's pour as it runs, by its record: the metal now, the window left for each mould, the time against its band, the tilt, what to do next, and what to do when it goes wrong.",
 		input: reflect.TypeFor[plan.Document](),
 		run: func(d *Desk, w *reply.Writer, input []byte) []*working.Paper {
-			doc, faults := plan.Read(input, w.System)
+			doc, faults := d.plans.Read(input, w.System)
 			if len(faults) > 0 && faults[0].Field == "" { // no plan at all
 				refuse(w, faults)
 				return nil

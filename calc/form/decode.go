@@ -93,23 +93,30 @@ func (r *reader) group(v reflect.Value, s *schema, tree any, path, label string)
 			r.field(v.Field(f.index), f, sub, join(path, f.key))
 		}
 	}
-	// What stands in a field that does not count, and so is not on the screen,
-	// is no fault.
+	if len(r.faults) > sound {
+		r.dropUncounted(v, s, path)
+	}
+	if known < len(object) {
+		r.nameStrangers(s, slices.Sorted(maps.Keys(object)), path)
+	}
+}
+
+// dropUncounted drops the faults of fields that do not count: what stands there
+// is not on the screen.
+func (r *reader) dropUncounted(v reflect.Value, s *schema, path string) {
 	for i := range s.fields {
-		if len(r.faults) == sound {
-			break
-		}
 		if f := &s.fields[i]; !counts(v, s, f) {
 			here := join(path, f.key)
 			r.faults = slices.DeleteFunc(r.faults, func(x Fault) bool { return within(x.Field, here) })
 		}
 	}
-	if known == len(object) {
-		return
-	}
-	for _, key := range slices.Sorted(maps.Keys(object)) {
-		if s.byKey[key] == nil {
-			r.fault(join(path, key), key, "", working.Say("there is no field of this name"))
+}
+
+// nameStrangers finds fault with every name that no field has.
+func (r *reader) nameStrangers(s *schema, names []string, path string) {
+	for _, name := range names {
+		if s.byKey[name] == nil {
+			r.fault(join(path, name), name, "", working.Say("there is no field of this name"))
 		}
 	}
 }

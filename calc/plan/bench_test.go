@@ -32,7 +32,7 @@ func BenchmarkPlan(b *testing.B) {
 					desk = &Desk{}
 				}
 				w := &reply.Writer{System: quantity.Metric, Working: c.steps("")}
-				doc, faults := Read([][]byte{data, edited}[i%2], quantity.Metric)
+				doc, faults := desk.Read([][]byte{data, edited}[i%2], quantity.Metric)
 				desk.Work(doc, faults, c.steps).Write(w)
 				size = len(w.Bytes())
 			}

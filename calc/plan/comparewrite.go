@@ -6,7 +6,6 @@ import (
 	"pourwright/calc/form"
 	"pourwright/calc/quantity"
 	"pourwright/calc/reply"
-	"pourwright/calc/working"
 )
 
 // Write appends the comparison as the door's JSON.
@@ -96,8 +95,7 @@ func (d InputDiffers) write(w *reply.Writer) {
 		case l == nil:
 			w.Text(side.Text.In(w.System))
 		default:
-			text := working.Say("%v", l.Value).In(w.System)
-			w.Text(d.Named(text))
+			w.Text(d.Named(l.text(w.System)))
 		}
 		w.Raw("}")
 	}

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"strconv"
 
 	"pourwright/calc/form"
 	"pourwright/calc/ladle"
@@ -10,7 +11,6 @@ import (
 	"pourwright/calc/quantity"
 	"pourwright/calc/reply"
 	"pourwright/calc/tending"
-	"pourwright/calc/working"
 )
 
 // Side is the furnace side of a plan: its record followed with what the
@@ -83,7 +83,7 @@ func (r *run) tended(s *Station) []tending.Mould {
 				own = i
 			}
 		}
-		s.Linked = append(s.Linked, Linked{"record.moulds", "order", "Moulds in their order", working.Say("%v", len(out))})
+		s.Linked = append(s.Linked, Linked{"record.moulds", "order", "Moulds in their order", strconv.Itoa(len(out))})
 		if own >= 0 {
 			r.band(&out[own])
 		}

@@ -111,7 +111,15 @@ func noPaper(string) *working.Paper { return nil }
 // Desk is where one plan after another is worked through. It keeps what every
 // station last came to, so that after an edit only what hangs on it is worked
 // out and written again. One at a time may use it.
-type Desk struct{ memory memory }
+type Desk struct {
+	read   form.Memory
+	memory memory
+}
+
+// Read is Read, of no more than has changed since the last document.
+func (d *Desk) Read(data []byte, system quantity.System) (Document, form.Faults) {
+	return form.DecodeWith[Document](&d.read, data, system)
+}
 
 // Work is Work, with the steps of those stations alone that steps names.
 func (d *Desk) Work(doc Document, decoded form.Faults, steps func(station string) bool) *Result {

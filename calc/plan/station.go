@@ -31,6 +31,17 @@ type Linked struct {
 	Value any
 }
 
+func (l Linked) text(system quantity.System) string {
+	q, ok := l.Value.(quantity.Any)
+	if !ok {
+		return l.Value.(string)
+	}
+	if !quantity.Finite(q.SI()) {
+		panic("plan: what goes into " + l.Field + " is not a finite number")
+	}
+	return quantity.Format(q, system)
+}
+
 // Station is one part of the plan with what it answers.
 type Station struct {
 	// Key and Title name it.

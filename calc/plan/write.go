@@ -72,7 +72,7 @@ func (s *Station) write(w *reply.Writer) {
 		w.Key("label")
 		w.Text(l.Label)
 		w.Key("text")
-		w.Text(working.Say("%v", l.Value).In(w.System))
+		w.Text(l.text(w.System))
 		w.Raw("}")
 	}
 	w.Raw("]")

@@ -32,6 +32,10 @@ type Writer struct {
 	places  places
 }
 
+// Reuse lets the writer write over an older writer's bytes, which nobody wants
+// any more. Call it first.
+func (w *Writer) Reuse(room []byte) { w.buf = room[:0] }
+
 // Bytes is what has been written.
 func (w *Writer) Bytes() []byte { return w.buf }
 
