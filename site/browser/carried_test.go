@@ -1,11 +1,15 @@
 package browser
 
 import (
+	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/require"
+
+	"pourwright/site"
 )
 
 // The one file, opened from a folder: an example opens, a changed entry changes
@@ -71,4 +75,26 @@ func TestCarriedFileOutlastsTheBrowser(t *testing.T) {
 	tab.visit(address)
 	tab.comes("metric", changed)
 	require.Equal(t, "7 1/2 in", tab.value("weight.solids[0].length"))
+}
+
+// A browser that cannot unpack the file is told so, and a file whose engine was
+// damaged on its way still opens, and says that there is no engine.
+func TestCarriedFileSaysWhyItCannotStart(t *testing.T) {
+	t.Parallel()
+	h := open(t)
+	tab := h.tab(t)
+	tab.before(`delete globalThis.DecompressionStream;`)
+	run(tab, chromedp.Navigate(fileURL(h.file())))
+	tab.until(`document.body?.textContent.includes("Pourwright cannot start here")`)
+
+	damaged := slices.Clone(h.files[site.Carried])
+	for at := len(damaged) * 3 / 4; at < len(damaged)*3/4+1000; at += 2 {
+		damaged[at] ^= 0x10 // which leaves no letter a surrogate that was none
+	}
+	file := filepath.Join(t.TempDir(), "damaged.html")
+	require.NoError(t, os.WriteFile(file, damaged, 0o644))
+	tab = h.tab(t)
+	tab.forgive("WebAssembly", "the engine")
+	tab.visit(fileURL(file))
+	tab.until(`document.querySelector("[data-notice=engine]")`)
 }
