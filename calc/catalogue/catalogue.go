@@ -231,7 +231,6 @@ func read(w *reply.Writer, input []byte) {
 	}
 	w.Raw(`{"ok":true,"keep":`)
 	w.Text(kept)
-	w.Key("shown")
-	w.Text(shown)
+	w.Pair("shown", shown)
 	w.Raw("}")
 }

@@ -36,8 +36,7 @@ func station(w *reply.Writer, input []byte) {
 	}
 	w.Raw(`{"ok":true,"calculator":`)
 	w.Text(name)
-	w.Key("title")
-	w.Text(s.Title)
+	w.Pair("title", s.Title)
 	w.Key("input")
 	w.Raw(string(form.Encode(s.In)))
 	w.Raw("}")

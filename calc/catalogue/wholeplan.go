@@ -104,10 +104,8 @@ func brief(w *reply.Writer, input []byte) {
 		panic("the question cannot be read: " + err.Error())
 	}
 	w.Raw(`{"ok":true,"plans":[`)
-	for i, p := range q.Plans {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, p := range q.Plans {
+		w.Next()
 		system, ok := quantity.ParseSystem(p.Units)
 		if !ok {
 			system = w.System
@@ -115,12 +113,10 @@ func brief(w *reply.Writer, input []byte) {
 		b := plan.InBrief(plan.ReadDraft(p.Plan, system))
 		w.Raw("{")
 		if b.Metal != "" {
-			w.Key("metal")
-			w.Text(b.Metal)
+			w.Pair("metal", b.Metal)
 		}
 		if b.Poured.Known() {
-			w.Key("poured")
-			w.Text(quantity.Format(b.Poured.V, w.System))
+			w.Pair("poured", quantity.Format(b.Poured.V, w.System))
 		}
 		w.Raw("}")
 	}

@@ -17,10 +17,8 @@ func (c Comparison) Write(w *reply.Writer) {
 	w.Raw("]")
 	w.Key("sections")
 	w.Raw("[")
-	for i, s := range c.Sections {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, s := range c.Sections {
+		w.Next()
 		s.write(w)
 	}
 	w.Raw("]}")
@@ -28,10 +26,8 @@ func (c Comparison) Write(w *reply.Writer) {
 
 func (c Compared) write(w *reply.Writer) {
 	w.Raw("{")
-	w.Key("key")
-	w.Text(c.Key)
-	w.Key("title")
-	w.Text(c.Title)
+	w.Pair("key", c.Key)
+	w.Pair("title", c.Title)
 	if c.States[0] != "" {
 		w.Key("states")
 		w.Raw("[")
@@ -42,19 +38,15 @@ func (c Compared) write(w *reply.Writer) {
 	}
 	w.Key("inputs")
 	w.Raw("[")
-	for i, d := range c.Inputs {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, d := range c.Inputs {
+		w.Next()
 		d.write(w)
 	}
 	w.Raw("]")
 	w.Key("answers")
 	w.Raw("[")
-	for i, d := range c.Answers {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, d := range c.Answers {
+		w.Next()
 		writeAnswer(w, d)
 	}
 	w.Raw("]")
@@ -75,8 +67,7 @@ func (d InputDiffers) write(w *reply.Writer) {
 		w.Key([]string{"a", "b"}[i])
 		w.Raw("{")
 		if side.Path != "" {
-			w.Key("path")
-			w.Text(side.Path)
+			w.Pair("path", side.Path)
 		}
 		w.Key("origin")
 		l := d.Links[i]
@@ -85,8 +76,7 @@ func (d InputDiffers) write(w *reply.Writer) {
 			w.Text("none")
 		case l != nil:
 			w.Text("linked")
-			w.Key("from")
-			w.Text(l.From)
+			w.Pair("from", l.From)
 		default:
 			w.Text(string(side.Origin))
 		}
@@ -103,37 +93,30 @@ func (d InputDiffers) write(w *reply.Writer) {
 }
 
 func writePlace(w *reply.Writer, place []string, label string) {
-	w.Key("label")
-	w.Text(label)
+	w.Pair("label", label)
 	if len(place) > 0 {
-		w.Key("place")
-		w.Text(strings.Join(place, ", "))
+		w.Pair("place", strings.Join(place, ", "))
 	}
 }
 
 func writeAnswer(w *reply.Writer, d reply.Difference) {
 	w.Raw("{")
-	w.Key("key")
-	w.Text(d.Key)
+	w.Pair("key", d.Key)
 	writePlace(w, d.Place, d.Label)
 	for i, side := range []reply.Side{d.A, d.B} {
 		w.Key([]string{"a", "b"}[i])
 		w.Raw("{")
 		if side.Path != "" {
-			w.Key("path")
-			w.Text(side.Path)
+			w.Pair("path", side.Path)
 		}
-		w.Key("text")
-		w.Text(side.Text.In(w.System))
+		w.Pair("text", side.Text.In(w.System))
 		w.Raw("}")
 	}
 	if d.Gap != nil {
-		w.Key("gap")
-		w.Text(signed(gapText(d.Gap, w.System)))
+		w.Pair("gap", signed(gapText(d.Gap, w.System)))
 	}
 	if d.Share.Known() {
-		w.Key("share")
-		w.Text(signed(quantity.Format(d.Share.V, w.System)))
+		w.Pair("share", signed(quantity.Format(d.Share.V, w.System)))
 	}
 	w.Raw("}")
 }

@@ -258,13 +258,10 @@ func (c OwnChecked) Write(w *reply.Writer) {
 	writeFills(w, c.Fills)
 	w.Key("ladles")
 	w.Raw("[")
-	for i, l := range c.Ladles {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, l := range c.Ladles {
+		w.Next()
 		w.Raw("{")
-		w.Key("name")
-		w.Text(l.Name)
+		w.Pair("name", l.Name)
 		w.Key("fills")
 		writeFills(w, l.Fills)
 		w.Raw("}")
@@ -272,10 +269,8 @@ func (c OwnChecked) Write(w *reply.Writer) {
 	w.Raw("]")
 	w.Key("stands")
 	w.Raw("[")
-	for i, path := range c.Stands {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, path := range c.Stands {
+		w.Next()
 		w.Text(path)
 	}
 	w.Raw("]}")
@@ -283,15 +278,11 @@ func (c OwnChecked) Write(w *reply.Writer) {
 
 func writeFills(w *reply.Writer, fills []Fill) {
 	w.Raw("[")
-	for i, f := range fills {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, f := range fills {
+		w.Next()
 		w.Raw("{")
-		w.Key("path")
-		w.Text(f.Path)
-		w.Key("label")
-		w.Text(f.Label)
+		w.Pair("path", f.Path)
+		w.Pair("label", f.Label)
 		w.Key("value")
 		switch v := f.Value.(type) {
 		case string:

@@ -124,9 +124,7 @@ func (s *Setting) write(w *reply.Writer) {
 		w.Key(key)
 		w.Raw("[")
 		for i := range n {
-			if i > 0 {
-				w.Raw(",")
-			}
+			w.Next()
 			w.Raw("{")
 			one(i)
 			w.Raw("}")

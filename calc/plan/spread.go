@@ -210,19 +210,13 @@ func answer(out any, name string) (q quantity.Any, label string, ok bool) {
 // Write appends the spreading as the door's JSON.
 func (s Spreading) Write(w *reply.Writer) {
 	w.Raw(`{"ok":true,"inputs":[`)
-	for i, in := range s.Inputs {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, in := range s.Inputs {
+		w.Next()
 		w.Raw("{")
-		w.Key("station")
-		w.Text(in.Station)
-		w.Key("field")
-		w.Text(in.Field)
-		w.Key("label")
-		w.Text(in.Label)
-		w.Key("text")
-		w.Text(in.Text.In(w.System))
+		w.Pair("station", in.Station)
+		w.Pair("field", in.Field)
+		w.Pair("label", in.Label)
+		w.Pair("text", in.Text.In(w.System))
 		w.Raw("}")
 	}
 	w.Raw(`],"left":`)
@@ -231,10 +225,8 @@ func (s Spreading) Write(w *reply.Writer) {
 	w.Number(float64(spread.Draws(len(s.Inputs))))
 	w.Key("answers")
 	w.Raw("[")
-	for i, a := range s.Answers {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, a := range s.Answers {
+		w.Next()
 		a.write(w)
 	}
 	w.Raw("]}")
@@ -251,30 +243,22 @@ func (a Spanned) write(w *reply.Writer) {
 	}
 	w.Key("si")
 	w.Raw("[")
-	for i, q := range []quantity.Any{a.Low, a.Middle, a.High} {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, q := range []quantity.Any{a.Low, a.Middle, a.High} {
+		w.Next()
 		w.Number(q.SI())
 	}
 	w.Raw("]")
 	if a.Lost > 0 {
-		w.Key("lost")
-		w.Text(quantity.Format(a.Lost, w.System))
+		w.Pair("lost", quantity.Format(a.Lost, w.System))
 	}
 	w.Key("drivers")
 	w.Raw("[")
-	for i, d := range a.Drivers {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, d := range a.Drivers {
+		w.Next()
 		w.Raw("{")
-		w.Key("field")
-		w.Text(d.Field)
-		w.Key("label")
-		w.Text(d.Label)
-		w.Key("share")
-		w.Text(quantity.Format(quantity.Ratio(math.Round(float64(d.Share)*100)/100), w.System))
+		w.Pair("field", d.Field)
+		w.Pair("label", d.Label)
+		w.Pair("share", quantity.Format(quantity.Ratio(math.Round(float64(d.Share)*100)/100), w.System))
 		w.Raw("}")
 	}
 	w.Raw("]}")

@@ -20,10 +20,8 @@ func (r *Result) Write(w *reply.Writer) {
 	r.writeCard(w)
 	w.Key("stations")
 	w.Raw("[")
-	for i, s := range r.Stations {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, s := range r.Stations {
+		w.Next()
 		s.write(w)
 	}
 	w.Raw("]")
@@ -36,12 +34,9 @@ func (r *Result) Write(w *reply.Writer) {
 
 func (s *Station) write(w *reply.Writer) {
 	w.Raw("{")
-	w.Key("key")
-	w.Text(s.Key)
-	w.Key("title")
-	w.Text(s.Title)
-	w.Key("state")
-	w.Text(string(s.State))
+	w.Pair("key", s.Key)
+	w.Pair("title", s.Title)
+	w.Pair("state", string(s.State))
 	known := s.shown
 	if known == nil {
 		known = &shown{}
@@ -60,19 +55,13 @@ func (s *Station) write(w *reply.Writer) {
 	w.Raw(known.findings)
 	w.Key("linked")
 	w.Raw("[")
-	for i, l := range s.Linked {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, l := range s.Linked {
+		w.Next()
 		w.Raw("{")
-		w.Key("field")
-		w.Text(l.Field)
-		w.Key("from")
-		w.Text(l.From)
-		w.Key("label")
-		w.Text(l.Label)
-		w.Key("text")
-		w.Text(l.text(w.System))
+		w.Pair("field", l.Field)
+		w.Pair("from", l.From)
+		w.Pair("label", l.Label)
+		w.Pair("text", l.text(w.System))
 		w.Raw("}")
 	}
 	w.Raw("]")
@@ -144,21 +133,14 @@ type Ruling struct {
 
 func (r *Result) writeCard(w *reply.Writer) {
 	w.Raw("[")
-	for i, c := range r.Card() {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, c := range r.Card() {
+		w.Next()
 		w.Raw("{")
-		w.Key("key")
-		w.Text(c.Key)
-		w.Key("label")
-		w.Text(c.Label)
-		w.Key("station")
-		w.Text(c.Station)
-		w.Key("answer")
-		w.Text(c.Answer)
-		w.Key("state")
-		w.Text(string(c.State))
+		w.Pair("key", c.Key)
+		w.Pair("label", c.Label)
+		w.Pair("station", c.Station)
+		w.Pair("answer", c.Answer)
+		w.Pair("state", string(c.State))
 		w.Key("text")
 		if c.Text.IsZero() {
 			w.Text("not yet")
@@ -208,10 +190,8 @@ func (d Drawing) write(w *reply.Writer) {
 	w.Raw("{")
 	w.Key("box")
 	w.Raw("[")
-	for i, v := range d.Box {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, v := range d.Box {
+		w.Next()
 		mm(w, v)
 	}
 	w.Raw("]")
@@ -219,10 +199,8 @@ func (d Drawing) write(w *reply.Writer) {
 	w.Raw(strconv.FormatBool(d.Scale))
 	w.Key("parts")
 	w.Raw("[")
-	for i, p := range d.Parts {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, p := range d.Parts {
+		w.Next()
 		p.write(w)
 	}
 	w.Raw("]")
@@ -233,27 +211,19 @@ func (d Drawing) write(w *reply.Writer) {
 
 func (p Part) write(w *reply.Writer) {
 	w.Raw("{")
-	w.Key("id")
-	w.Text(p.ID)
-	w.Key("label")
-	w.Text(p.Label)
-	w.Key("station")
-	w.Text(p.Station)
-	w.Key("state")
-	w.Text(string(p.State))
+	w.Pair("id", p.ID)
+	w.Pair("label", p.Label)
+	w.Pair("station", p.Station)
+	w.Pair("state", string(p.State))
 	w.Key("at")
 	point(w, p.At)
-	w.Key("text")
-	w.Text(p.Text.In(w.System))
+	w.Pair("text", p.Text.In(w.System))
 	w.Key("shapes")
 	w.Raw("[")
-	for i, s := range p.Shapes {
-		if i > 0 {
-			w.Raw(",")
-		}
+	for _, s := range p.Shapes {
+		w.Next()
 		w.Raw("{")
-		w.Key("tone")
-		w.Text(s.Tone)
+		w.Pair("tone", s.Tone)
 		w.Key("closed")
 		w.Raw(strconv.FormatBool(s.Closed))
 		w.Key("points")

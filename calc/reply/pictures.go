@@ -12,14 +12,13 @@ func (w *Writer) bands(bands []working.Band, xScale, yScale func(float64) float6
 	w.Key("bands")
 	w.Raw("[")
 	for _, b := range bands {
-		w.comma()
+		w.Next()
 		scale, across := xScale, yScale
 		if b.Upright {
 			scale, across = yScale, xScale
 		}
 		w.Raw("{")
-		w.Key("label")
-		w.Text(b.Label)
+		w.Pair("label", b.Label)
 		w.Key("upright")
 		w.Raw(strconv.FormatBool(b.Upright))
 		w.Key("low")
@@ -47,28 +46,23 @@ func (w *Writer) bars(b working.Bars) {
 		largest = max(largest, math.Abs(band.High))
 	}
 	w.Raw("{")
-	w.Key("label")
-	w.Text(b.Label)
-	w.Key("xLabel")
-	w.Text(b.Axis.Label)
+	w.Pair("label", b.Label)
+	w.Pair("xLabel", b.Axis.Label)
 	scale, unit := func(v float64) float64 { return v }, ""
 	if len(b.Rows)+len(b.Bands) > 0 {
 		scale, unit = axisScale(b.Axis.Kind, largest, w.System)
 	}
-	w.Key("xUnit")
-	w.Text(unit)
+	w.Pair("xUnit", unit)
 	if len(b.Bands) > 0 {
 		w.bands(b.Bands, scale, scale)
 	}
 	w.Key("bars")
 	w.Raw("[")
 	for _, r := range b.Rows {
-		w.comma()
+		w.Next()
 		w.Raw("{")
-		w.Key("name")
-		w.Text(r.Name)
-		w.Key("kind")
-		w.Text(r.Kind)
+		w.Pair("name", r.Name)
+		w.Pair("kind", r.Kind)
 		w.Key("from")
 		w.rounded(scale(r.From))
 		w.Key("to")

@@ -78,25 +78,15 @@ func (w *Writer) Text(s string) {
 
 // plainText reports whether a string stands in JSON as it is.
 func plainText(s string) bool {
+	beyond := false // ASCII
 	for i := range len(s) {
-		switch c := s[i]; {
-		case c < ' ' || c == '"' || c == '\\' || c == 0x7f:
-			return false
-		case c >= utf8.RuneSelf:
-			return plainRest(s[i:])
-		}
-	}
-	return true
-}
-
-// plainRest is plainText for what begins with a letter beyond ASCII.
-func plainRest(s string) bool {
-	for i := range len(s) {
-		if c := s[i]; c < ' ' || c == '"' || c == '\\' || c == 0x7f {
+		c := s[i]
+		if c < ' ' || c == '"' || c == '\\' || c == 0x7f {
 			return false
 		}
+		beyond = beyond || c >= utf8.RuneSelf
 	}
-	return utf8.ValidString(s)
+	return !beyond || utf8.ValidString(s)
 }
 
 // Key appends an object's key, after a comma unless it is the first.
@@ -106,6 +96,12 @@ func (w *Writer) Key(name string) {
 	w.Raw(":")
 }
 
+// Pair appends a key and its text.
+func (w *Writer) Pair(name, text string) {
+	w.Key(name)
+	w.Text(text)
+}
+
 // part begins another part of an object, after a comma unless it is the first.
 func (w *Writer) part() {
 	if n := len(w.buf); n > 0 && w.buf[n-1] != '{' {
@@ -113,7 +109,8 @@ func (w *Writer) part() {
 	}
 }
 
-func (w *Writer) comma() {
+// Next begins another item of a list, after a comma unless it is the first.
+func (w *Writer) Next() {
 	if n := len(w.buf); n > 0 && w.buf[n-1] != '[' {
 		w.Raw(",")
 	}
@@ -228,9 +225,7 @@ func (w *Writer) object(v reflect.Value, all []tagged, path string) {
 	w.Raw("{")
 	for i := range all {
 		f := &all[i]
-		if i > 0 {
-			w.Raw(",")
-		}
+		w.part()
 		w.Raw(f.name)
 		w.value(v.Field(f.index), f, path)
 	}
@@ -244,7 +239,7 @@ func (w *Writer) value(v reflect.Value, f *tagged, path string) {
 		chart := v.Interface().([]working.Series)
 		w.Raw("[")
 		for _, s := range chart {
-			w.comma()
+			w.Next()
 			w.series(s, chart)
 		}
 		w.Raw("]")
@@ -257,14 +252,14 @@ func (w *Writer) value(v reflect.Value, f *tagged, path string) {
 		here := join(path, f.key)
 		w.Raw("[")
 		for i := range v.Len() {
-			w.comma()
+			w.Next()
 			w.object(v.Index(i), f.fields, here+"["+strconv.Itoa(i)+"]")
 		}
 		w.Raw("]")
 	case f.list:
 		w.Raw("[")
 		for i := range v.Len() {
-			w.comma()
+			w.Next()
 			w.leaf(v.Index(i), f, path, known)
 		}
 		w.Raw("]")
@@ -290,8 +285,7 @@ type optional interface {
 func (w *Writer) leaf(v reflect.Value, f *tagged, path string, known bool) {
 	w.Raw(f.leaf)
 	if !known {
-		w.Key("text")
-		w.Text("not known")
+		w.Pair("text", "not known")
 		w.Key("unknown")
 		w.Raw("true}")
 		return
@@ -304,8 +298,7 @@ func (w *Writer) leaf(v reflect.Value, f *tagged, path string, known bool) {
 		w.Raw(`,"text":"`)
 		w.buf = append(quantity.Append(w.buf, f.quantity, si, w.System), '"') // which has nothing to escape
 		if f.parts > 0 && w.System == quantity.US {
-			w.Key("fraction")
-			w.Text(quantity.InchFraction(quantity.Length(si), f.parts))
+			w.Pair("fraction", quantity.InchFraction(quantity.Length(si), f.parts))
 		}
 	} else {
 		w.plain(v)
@@ -382,28 +375,23 @@ func isJoin(whole, path, key string) bool {
 func (w *Writer) plain(v reflect.Value) {
 	switch x := v.Interface().(type) {
 	case working.Text:
-		w.Key("text")
-		w.Text(x.In(w.System))
+		w.Pair("text", x.In(w.System))
 		return
 	case source.Ref:
-		w.Key("text")
-		w.Text(x.String())
+		w.Pair("text", x.String())
 		return
 	}
 	switch v.Kind() {
 	case reflect.Int:
 		w.Key("value")
 		w.Number(float64(v.Int()))
-		w.Key("text")
-		w.Text(strconv.Itoa(int(v.Int())))
+		w.Pair("text", strconv.Itoa(int(v.Int())))
 	case reflect.Bool:
 		w.Key("value")
 		w.Raw(strconv.FormatBool(v.Bool()))
-		w.Key("text")
-		w.Text(map[bool]string{true: "yes", false: "no"}[v.Bool()])
+		w.Pair("text", map[bool]string{true: "yes", false: "no"}[v.Bool()])
 	case reflect.String:
-		w.Key("text")
-		w.Text(v.String())
+		w.Pair("text", v.String())
 	default:
 		panic(fmt.Sprintf("reply: cannot show a %s", v.Type()))
 	}
@@ -423,16 +411,11 @@ func (w *Writer) series(s working.Series, chart []working.Series) {
 	xScale, xUnit := axisScale(s.X.Kind, x, w.System)
 	yScale, yUnit := axisScale(s.Y.Kind, y, w.System)
 	w.Raw("{")
-	w.Key("label")
-	w.Text(s.Label)
-	w.Key("xLabel")
-	w.Text(s.X.Label)
-	w.Key("xUnit")
-	w.Text(xUnit)
-	w.Key("yLabel")
-	w.Text(s.Y.Label)
-	w.Key("yUnit")
-	w.Text(yUnit)
+	w.Pair("label", s.Label)
+	w.Pair("xLabel", s.X.Label)
+	w.Pair("xUnit", xUnit)
+	w.Pair("yLabel", s.Y.Label)
+	w.Pair("yUnit", yUnit)
 	if len(s.Bands) > 0 {
 		w.bands(s.Bands, xScale, yScale)
 	}
@@ -469,18 +452,14 @@ func (w *Writer) rounded(v float64) {
 func (w *Writer) Faults(faults form.Faults) {
 	w.Raw("[")
 	for _, f := range faults {
-		w.comma()
+		w.Next()
 		w.Raw("{")
-		w.Key("field")
-		w.Text(f.Field)
-		w.Key("label")
-		w.Text(f.Label)
+		w.Pair("field", f.Field)
+		w.Pair("label", f.Label)
 		if f.Value != "" {
-			w.Key("value")
-			w.Text(f.Value)
+			w.Pair("value", f.Value)
 		}
-		w.Key("text")
-		w.Text(f.Why.In(w.System))
+		w.Pair("text", f.Why.In(w.System))
 		if f.Missing {
 			w.Key("missing")
 			w.Raw("true")
@@ -497,33 +476,25 @@ func (w *Writer) Findings(findings []working.Finding) { w.FindingsOf(findings, n
 func (w *Writer) FindingsOf(findings []working.Finding, station func(i int) string) {
 	w.Raw("[")
 	for i, f := range findings {
-		w.comma()
+		w.Next()
 		w.Raw("{")
 		if station != nil {
-			w.Key("station")
-			w.Text(station(i))
+			w.Pair("station", station(i))
 		}
-		w.Key("level")
-		w.Text(f.Level.String())
-		w.Key("code")
-		w.Text(f.Code)
-		w.Key("text")
-		w.Text(f.Text.In(w.System))
+		w.Pair("level", f.Level.String())
+		w.Pair("code", f.Code)
+		w.Pair("text", f.Text.In(w.System))
 		if !f.Do.IsZero() {
-			w.Key("do")
-			w.Text(f.Do.In(w.System))
+			w.Pair("do", f.Do.In(w.System))
 		}
 		if f.Field != "" {
-			w.Key("field")
-			w.Text(f.Field)
+			w.Pair("field", f.Field)
 		}
 		if f.Part != "" {
-			w.Key("part")
-			w.Text(f.Part)
+			w.Pair("part", f.Part)
 		}
 		if !f.Source.IsZero() {
-			w.Key("source")
-			w.Text(f.Source.String())
+			w.Pair("source", f.Source.String())
 		}
 		w.Raw("}")
 	}
@@ -535,36 +506,31 @@ func (w *Writer) FindingsOf(findings []working.Finding, station func(i int) stri
 func (w *Writer) Steps(steps []working.Step) {
 	w.Raw("[")
 	for _, s := range steps {
-		w.comma()
+		w.Next()
 		w.Raw("{")
 		if s.Part != "" {
-			w.Key("part")
-			w.Text(s.Part)
+			w.Pair("part", s.Part)
 		}
 		w.Key("result")
 		w.stepValue(s.Result)
 		if s.Formula != "" {
-			w.Key("formula")
-			w.Text(s.Formula)
+			w.Pair("formula", s.Formula)
 			w.Key("math")
 			w.Raw(working.Typeset(s))
 		}
 		if s.Method != "" {
-			w.Key("method")
-			w.Text(s.Method)
+			w.Pair("method", s.Method)
 		}
 		w.Key("inputs")
 		w.Raw("[")
 		for _, in := range s.Inputs {
-			w.comma()
+			w.Next()
 			w.stepValue(in)
 		}
 		w.Raw("]")
-		w.Key("source")
-		w.Text(s.Source.String())
+		w.Pair("source", s.Source.String())
 		if s.Note != "" {
-			w.Key("note")
-			w.Text(s.Note)
+			w.Pair("note", s.Note)
 		}
 		w.Raw("}")
 	}
@@ -576,23 +542,17 @@ func (w *Writer) stepValue(v working.Value) {
 		panic("reply: " + v.Symbol + " in the working is not a finite number")
 	}
 	w.Raw("{")
-	w.Key("symbol")
-	w.Text(v.Symbol)
+	w.Pair("symbol", v.Symbol)
 	w.Key("mark")
 	w.Raw(working.TypesetSymbol(v.Symbol))
-	w.Key("what")
-	w.Text(v.What)
-	w.Key("text")
-	w.Text(v.String())
-	w.Key("origin")
-	w.Text(string(v.Origin))
+	w.Pair("what", v.What)
+	w.Pair("text", v.String())
+	w.Pair("origin", string(v.Origin))
 	if !v.Source.IsZero() {
-		w.Key("source")
-		w.Text(v.Source.String())
+		w.Pair("source", v.Source.String())
 	}
 	if v.Note != "" {
-		w.Key("note")
-		w.Text(v.Note)
+		w.Pair("note", v.Note)
 	}
 	w.Raw("}")
 }
