@@ -206,6 +206,26 @@ func BenchmarkBrowserReady(b *testing.B) {
 	}
 }
 
+// From the touch that opens an example on the start page, two seconds after that
+// was drawn, to its first answer.
+func BenchmarkBrowserExample(b *testing.B) {
+	h := open(b)
+	var times []float64
+	for range 8 {
+		tab := h.tab(b)
+		tab.carried()
+		tab.until(`document.querySelector("[data-example]")`)
+		time.Sleep(2 * time.Second)
+		times = append(times, js[float64](tab, `new Promise((done) => {
+			const begun = performance.now();
+			new MutationObserver(() => document.querySelector("[data-card] .card-text") && done(performance.now() - begun)).observe(document, { subtree: true, childList: true });
+			document.querySelector(%s).click();
+		})`, `[data-example="`+relief+`"]`))
+		run(tab, chromedp.Navigate("about:blank"))
+	}
+	report(b, map[string]float64{"answer-ms": median(times), "answer-slowest-ms": slices.Max(times)})
+}
+
 // What a first visit and the one file weigh.
 func BenchmarkBrowserSize(b *testing.B) {
 	h := open(b)
