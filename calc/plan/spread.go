@@ -5,6 +5,7 @@ import (
 	"reflect"
 	"slices"
 	"strings"
+	"sync"
 
 	"pourwright/calc/form"
 	"pourwright/calc/quantity"
@@ -165,6 +166,23 @@ var optType = reflect.TypeFor[interface{ Known() bool }]()
 
 // fieldOf finds it by its JSON name; nil where there is no such quantity.
 func fieldOf(out reflect.Type, name string) *outField {
+	key := outName{out, name}
+	if f, ok := outFields.Load(key); ok {
+		return f.(*outField)
+	}
+	f := findField(out, name)
+	outFields.Store(key, f)
+	return f
+}
+
+type outName struct {
+	out  reflect.Type
+	name string
+}
+
+var outFields sync.Map // outName → *outField, each looked for once
+
+func findField(out reflect.Type, name string) *outField {
 	for i := range out.NumField() {
 		f := out.Field(i)
 		if f.Tag.Get("json") != name {
