@@ -344,9 +344,10 @@ async function checkOwn() {
 async function sketch() {
   const reply = await engine.call("plan", asks(), {});
   if (reply.ok) dispatch({ type: "sketch", drawing: reply.drawing });
-  // A browser compiles of the engine what is asked of it first, which takes a third
-  // of a second: better now, with nobody waiting, than when the first plan is opened.
-  setTimeout(() => store.state.route.view === "start" && engine.call("plan", asks(), examples[0].plan, "plan"), rest);
+  // A browser compiles each part of the engine when it is first used, which takes a
+  // third of a second: better now, with nobody waiting, than when the first plan is
+  // opened. In no lane, lest a slow one be ended with the engine.
+  setTimeout(() => store.state.route.view === "start" && engine.call("plan", asks(), examples[0].plan), rest);
 }
 
 // ── What follows from a change of state ──
