@@ -42,18 +42,17 @@ func flattenData(module []byte) ([]byte, error) {
 		case dataCountSection:
 			return nil, fmt.Errorf("%w: its code refers to pieces of its data", errNotModule)
 		default:
-			out = append(out, module[s.at:s.at+s.size]...)
+			out = append(out, s.whole...)
 		}
 	}
 	return out, nil
 }
 
-// section is one of a module's: its kind, its content, and where in the module
-// it stands with its heading.
+// section is one of a module's: its kind, its content, and the whole of it with
+// its heading.
 type section struct {
-	id       byte
-	content  []byte
-	at, size int
+	id             byte
+	content, whole []byte
 }
 
 const moduleHeader = 8
@@ -63,30 +62,29 @@ func sections(module []byte) ([]section, error) {
 		return nil, errNotModule
 	}
 	var out []section
-	for at := moduleHeader; at < len(module); {
-		rest := module[at:]
+	for rest := module[moduleHeader:]; len(rest) > 0; {
 		length, n := binary.Uvarint(rest[1:])
 		if n <= 0 || length > uint64(len(rest)-1-n) {
 			return nil, errNotModule
 		}
 		size := 1 + n + int(length)
-		out = append(out, section{rest[0], rest[1+n : size], at, size})
-		at += size
+		out = append(out, section{rest[0], rest[1+n : size], rest[:size]})
+		rest = rest[size:]
 	}
 	return out, nil
 }
 
 // readData lays the pieces of a data section out as they will lie in memory,
 // from the first of them on.
-func readData(section []byte) (first int, image []byte, err error) {
+func readData(rest []byte) (first int, image []byte, err error) {
 	defer func() {
 		if recover() != nil { // it ends in the middle of something
 			err = errNotModule
 		}
 	}()
 	unsigned := func() int {
-		v, n := binary.Uvarint(section)
-		section = section[n:]
+		v, n := binary.Uvarint(rest)
+		rest = rest[n:]
 		return int(v)
 	}
 	type piece struct {
@@ -96,18 +94,18 @@ func readData(section []byte) (first int, image []byte, err error) {
 	var pieces []piece
 	last := 0
 	for range unsigned() {
-		if section[0] != 0 || section[1] != i32Const {
+		if rest[0] != 0 || rest[1] != i32Const {
 			return 0, nil, errNotModule
 		}
-		section = section[2:]
-		at, n := signed(section)
-		if section[n] != end {
+		rest = rest[2:]
+		at, n := signed(rest)
+		if rest[n] != end {
 			return 0, nil, errNotModule
 		}
-		section = section[n+1:]
+		rest = rest[n+1:]
 		length := unsigned()
-		pieces = append(pieces, piece{at, section[:length]})
-		section = section[length:]
+		pieces = append(pieces, piece{at, rest[:length]})
+		rest = rest[length:]
 		last = max(last, at+length)
 	}
 	if len(pieces) == 0 {
