@@ -16,6 +16,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+	"sync"
 )
 
 // Carried is the name of the one file that holds everything.
@@ -27,38 +28,40 @@ type Files map[string][]byte
 // Build builds the site from the module that the working directory is in. It
 // needs the Go toolchain, and nothing from the network.
 func Build() (Files, error) {
-	root, engine, err := readModule()
+	files, carried, err := buildModule()
 	if err != nil {
 		return nil, err
+	}
+	files[Carried], err = carried()
+	return files, err
+}
+
+// buildModule compiles the engine of the module and builds the page with it.
+func buildModule() (hosted Files, carried func() ([]byte, error), err error) {
+	root, err := moduleRoot()
+	if err != nil {
+		return nil, nil, err
+	}
+	engine, err := compileEngine(root)
+	if err != nil {
+		return nil, nil, err
+	}
+	if engine, err = flattenData(engine); err != nil {
+		return nil, nil, err
 	}
 	return build(root, filepath.Join(root, "site"), engine)
 }
 
-// readModule finds the module and compiles its engine.
-func readModule() (root string, engine []byte, err error) {
-	if root, err = moduleRoot(); err != nil {
-		return "", nil, err
-	}
-	if engine, err = compileEngine(root); err != nil {
-		return "", nil, err
-	}
-	engine, err = flattenData(engine)
-	return root, engine, err
-}
-
 // build builds the page in dir with an engine and the data of the module at
-// root.
-func build(root, dir string, engine []byte) (Files, error) {
+// root: the hosted files, and the one file when it is asked for, which takes
+// seconds.
+func build(root, dir string, engine []byte) (hosted Files, carried func() ([]byte, error), err error) {
 	p, err := readPage(root, dir)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
-	files, err := p.hosted(engine)
-	if err != nil {
-		return nil, err
-	}
-	files[Carried], err = p.carried(engine)
-	return files, err
+	hosted, err = p.hosted(engine)
+	return hosted, sync.OnceValues(func() ([]byte, error) { return p.carried(engine) }), err
 }
 
 // Write puts the files into a folder, which is made where it is missing. Other

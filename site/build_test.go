@@ -34,7 +34,12 @@ var bare = sync.OnceValues(func() (Files, error) {
 	if err != nil {
 		return nil, err
 	}
-	return build("..", dir, files["pourwright.wasm"])
+	files, carried, err := build("..", dir, files["pourwright.wasm"])
+	if err != nil {
+		return nil, err
+	}
+	files[Carried], err = carried()
+	return files, err
 })
 
 // whole is the build of the real page.

@@ -167,6 +167,24 @@ func calculators(units string) ([]byte, error) {
 	return json.Marshal(list.Calculators)
 }
 
+// bothCalculators are the calculators in metric units, and what differs from
+// those in US units.
+func bothCalculators() (metric, changed []byte, err error) {
+	if metric, err = calculators("metric"); err != nil {
+		return nil, nil, err
+	}
+	us, err := calculators("us")
+	if err != nil {
+		return nil, nil, err
+	}
+	differ, err := changes(metric, us)
+	if err != nil {
+		return nil, nil, err
+	}
+	changed, err = json.Marshal(differ)
+	return metric, changed, err
+}
+
 // changes are the values of one JSON text that differ from those of another of
 // the same shape, each by how many values of any kind stand before it.
 func changes(from, to []byte) (map[int]any, error) {

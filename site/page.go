@@ -51,18 +51,7 @@ func readPage(root, dir string) (*page, error) {
 	if p.aside["proofs"], err = json.Marshal(checks); err != nil {
 		return nil, err
 	}
-	if p.aside["calculators"], err = calculators("metric"); err != nil {
-		return nil, err
-	}
-	us, err := calculators("us")
-	if err != nil {
-		return nil, err
-	}
-	inUS, err := changes(p.aside["calculators"], us)
-	if err != nil {
-		return nil, err
-	}
-	if p.aside["calculators-us"], err = json.Marshal(inUS); err != nil {
+	if p.aside["calculators"], p.aside["calculators-us"], err = bothCalculators(); err != nil {
 		return nil, err
 	}
 	class, err := readLessons(root)

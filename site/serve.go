@@ -2,15 +2,17 @@ package site
 
 import (
 	"bytes"
+	"cmp"
 	"net/http"
 	"path"
-	"path/filepath"
 	"strings"
 	"sync"
 	"time"
 )
 
+// mimeTypes are by the end of a file's name, or by the whole of it.
 var mimeTypes = map[string]string{
+	Carried:        "text/html; charset=utf-16le",
 	".html":        "text/html; charset=utf-8",
 	".js":          "text/javascript; charset=utf-8",
 	".css":         "text/css; charset=utf-8",
@@ -21,22 +23,13 @@ var mimeTypes = map[string]string{
 	".webmanifest": "application/manifest+json",
 }
 
-// Handler builds the site and serves it. The one file takes seconds to pack, and
-// few ask for it: it is packed while the rest is being served already.
+// Handler builds the site and serves it. Few ask for the one file: it is packed
+// while the rest is being served already.
 func Handler() (http.Handler, error) {
-	root, engine, err := readModule()
+	files, carried, err := buildModule()
 	if err != nil {
 		return nil, err
 	}
-	p, err := readPage(root, filepath.Join(root, "site"))
-	if err != nil {
-		return nil, err
-	}
-	files, err := p.hosted(engine)
-	if err != nil {
-		return nil, err
-	}
-	carried := sync.OnceValues(func() ([]byte, error) { return p.carried(engine) })
 	go carried()
 	return files.handler(carried), nil
 }
@@ -79,10 +72,7 @@ func (f Files) handler(carried func() ([]byte, error)) http.Handler {
 			return
 		}
 		h := w.Header()
-		h.Set("Content-Type", mimeTypes[path.Ext(name)])
-		if name == Carried {
-			h.Set("Content-Type", "text/html; charset=utf-16le")
-		}
+		h.Set("Content-Type", cmp.Or(mimeTypes[name], mimeTypes[path.Ext(name)]))
 		h.Set("X-Content-Type-Options", "nosniff")
 		h.Set("Cache-Control", "no-cache")
 		tag := digest(content)
