@@ -29,7 +29,7 @@ type Writer struct {
 	Working bool
 	Station string
 	buf     []byte
-	places  places
+	steps   map[working.Place]int
 }
 
 // Reuse lets the writer write over an older writer's bytes, which nobody wants
@@ -128,9 +128,12 @@ func (w *Writer) Number(v float64) {
 // Answers appends the answers of one calculator: the fields of an output
 // struct, in order, as an object of leaves.
 func (w *Writer) Answers(out any, paper *working.Paper) {
-	w.places = places{}
+	w.steps = nil
 	if paper != nil {
-		w.places = placesOf(paper)
+		w.steps = make(map[working.Place]int, len(paper.Places))
+		for i, place := range paper.Places {
+			w.steps[place] = i // the last step with its symbol
+		}
 	}
 	v := reflect.ValueOf(out)
 	w.object(v, fieldsOf(v.Type()), "")
@@ -303,73 +306,16 @@ func (w *Writer) leaf(v reflect.Value, f *tagged, path string, known bool) {
 	} else {
 		w.plain(v)
 	}
-	if n := w.step(f, path); n >= 0 {
-		w.Raw(`,"step":`)
-		w.buf = strconv.AppendInt(w.buf, int64(n), 10)
+	if f.step != "" {
+		for _, part := range []string{join(path, f.key), path, ""} {
+			if n, ok := w.steps[working.Place{Part: part, Symbol: f.step}]; ok {
+				w.Raw(`,"step":`)
+				w.Raw(strconv.Itoa(n))
+				break
+			}
+		}
 	}
 	w.Raw("}")
-}
-
-// step is the number of the step whose result a field is, the last with its
-// symbol: one of the field's own part of the working, else one of the part it
-// lies in, else one of the whole; -1 where there is none.
-func (w *Writer) step(f *tagged, path string) int {
-	if f.step == "" || len(w.places.all) == 0 {
-		return -1
-	}
-	best, nearness := -1, 0
-	for i := w.places.last[pigeonhole(f.step)]; i >= 0; i = w.places.before[i] {
-		place := &w.places.all[i]
-		if place.Symbol != f.step {
-			continue
-		}
-		switch {
-		case isJoin(place.Part, path, f.key):
-			return i
-		case place.Part == path && nearness < 2:
-			best, nearness = i, 2
-		case place.Part == "" && nearness < 1:
-			best, nearness = i, 1
-		}
-	}
-	return best
-}
-
-// places are those of the steps that the answers being written came from, to be
-// found by their symbols: of those in one pigeonhole the last, and the one before
-// each, -1 where there is none.
-type places struct {
-	all    []working.Place
-	last   [64]int
-	before []int
-}
-
-func placesOf(paper *working.Paper) places {
-	p := places{all: paper.Places, before: make([]int, len(paper.Places))}
-	for i := range p.last {
-		p.last[i] = -1
-	}
-	for i := range p.all {
-		hole := &p.last[pigeonhole(p.all[i].Symbol)]
-		p.before[i], *hole = *hole, i
-	}
-	return p
-}
-
-func pigeonhole(symbol string) int {
-	n := len(symbol)
-	if n == 0 {
-		return 0
-	}
-	return (n + 7*int(symbol[0]) + 31*int(symbol[n-1])) & 63
-}
-
-// isJoin reports whether whole is join(path, key).
-func isJoin(whole, path, key string) bool {
-	if path == "" {
-		return whole == key
-	}
-	return len(whole) == len(path)+1+len(key) && whole[:len(path)] == path && whole[len(path)] == '.' && whole[len(path)+1:] == key
 }
 
 func (w *Writer) plain(v reflect.Value) {
