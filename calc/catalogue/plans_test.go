@@ -215,16 +215,12 @@ func answerOf(r *plan.Result, station, name string) (float64, bool) {
 		return 0, false
 	}
 	f := reflect.ValueOf(s.Out).FieldByName(name)
-	p := reflect.New(f.Type())
-	p.Elem().Set(f)
-	if o, ok := p.Interface().(interface {
-		Ptr() any
-		GetState() quantity.State
-	}); ok {
-		if o.GetState() == quantity.Unknown {
+	if _, ok := quantity.OptOf(f.Type()); ok {
+		v, state := quantity.OptValue(f)
+		if quantity.State(state.Int()) == quantity.Unknown {
 			return 0, false
 		}
-		f = reflect.ValueOf(o.Ptr()).Elem()
+		f = v
 	}
 	return f.Float(), true
 }

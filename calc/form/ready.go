@@ -46,11 +46,15 @@ func open(fv reflect.Value, f *field) (reflect.Value, bool) {
 	if !f.opt {
 		return fv, true
 	}
-	return fv.Field(0), quantity.State(fv.Field(1).Int()) != quantity.Unknown
+	inner, state := quantity.OptValue(fv)
+	return inner, quantity.State(state.Int()) != quantity.Unknown
 }
 
 // setState says where the value of an Opt came from.
-func setState(fv reflect.Value, s quantity.State) { fv.Field(1).SetInt(int64(s)) }
+func setState(fv reflect.Value, s quantity.State) {
+	_, state := quantity.OptValue(fv)
+	state.SetInt(int64(s))
+}
 
 func setDefault(fv, inner reflect.Value, f *field) {
 	switch f.sort {

@@ -91,19 +91,10 @@ func schemaOf(t reflect.Type) *schema {
 	return s
 }
 
-type optional interface {
-	Ptr() any
-	SetState(quantity.State)
-	GetState() quantity.State
-}
-
 // chooser is a string type that knows its own choices, such as an alloy code.
 type chooser interface{ Choices() [][2]string }
 
-var (
-	anyType = reflect.TypeFor[quantity.Any]()
-	optType = reflect.TypeFor[optional]()
-)
+var anyType = reflect.TypeFor[quantity.Any]()
 
 func readField(t reflect.Type, f reflect.StructField, index int) field {
 	bad := func(why string, of any) {
@@ -114,12 +105,11 @@ func readField(t reflect.Type, f reflect.StructField, index int) field {
 	if out.key == "" {
 		bad("has no json name:", f.Tag)
 	}
-	inner := f.Type
-	if reflect.PointerTo(f.Type).Implements(optType) {
-		out.opt = true
-		v, _ := f.Type.FieldByName("V")
-		inner = v.Type
+	inner, opt := quantity.OptOf(f.Type)
+	if !opt {
+		inner = f.Type
 	}
+	out.opt = opt
 	for _, c := range strings.Split(f.Tag.Get("choices"), "|") {
 		if value, label, ok := strings.Cut(c, ":"); ok {
 			out.choices = append(out.choices, option{value, label})

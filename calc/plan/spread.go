@@ -161,9 +161,6 @@ type outField struct {
 	label string
 }
 
-// optType is what every Opt fulfils, whatever it holds.
-var optType = reflect.TypeFor[interface{ Known() bool }]()
-
 // fieldOf finds it by its JSON name; nil where there is no such quantity.
 func fieldOf(out reflect.Type, name string) *outField {
 	key := outName{out, name}
@@ -188,10 +185,9 @@ func findField(out reflect.Type, name string) *outField {
 		if f.Tag.Get("json") != name {
 			continue
 		}
-		inner, opt := f.Type, f.Type.Implements(optType)
-		if opt {
-			v, _ := inner.FieldByName("V")
-			inner = v.Type
+		inner, opt := quantity.OptOf(f.Type)
+		if !opt {
+			inner = f.Type
 		}
 		q, ok := reflect.Zero(inner).Interface().(quantity.Any)
 		if !ok {
@@ -208,7 +204,8 @@ func (f *outField) si(out any) (v float64, ok bool) {
 	if !f.opt {
 		return field.Float(), true
 	}
-	return field.FieldByName("V").Float(), quantity.State(field.FieldByName("State").Int()) != quantity.Unknown
+	inner, state := quantity.OptValue(field)
+	return inner.Float(), quantity.State(state.Int()) != quantity.Unknown
 }
 
 // answer finds an output field by its JSON name; ok is false where it is not a

@@ -31,6 +31,7 @@ type Linked struct {
 	Value any
 }
 
+// text is the value, for reading.
 func (l Linked) text(system quantity.System) string {
 	q, ok := l.Value.(quantity.Any)
 	if !ok {

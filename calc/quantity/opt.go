@@ -1,5 +1,7 @@
 package quantity
 
+import "reflect"
+
 // State says where the value of an Opt came from.
 type State int
 
@@ -39,14 +41,17 @@ func (o Opt[T]) Or(v T) T {
 	return v
 }
 
-// Ptr returns a pointer to the value, or nil where none is known. The form
-// package reads and writes an Opt through it.
-func (o *Opt[T]) Ptr() any {
-	return &o.V
+func (o Opt[T]) isOpt() {}
+
+var optType = reflect.TypeFor[interface{ isOpt() }]()
+
+// OptOf is the type of what an Opt type holds; ok is false for any other type.
+func OptOf(t reflect.Type) (inner reflect.Type, ok bool) {
+	if !t.Implements(optType) {
+		return nil, false
+	}
+	return t.Field(0).Type, true
 }
 
-// SetState records where the value came from.
-func (o *Opt[T]) SetState(s State) { o.State = s }
-
-// GetState tells where the value came from.
-func (o *Opt[T]) GetState() State { return o.State }
+// OptValue is an Opt's value and its state, to be set where the Opt can be.
+func OptValue(opt reflect.Value) (v, state reflect.Value) { return opt.Field(0), opt.Field(1) }

@@ -2,6 +2,7 @@ package quantity
 
 import (
 	"math"
+	"reflect"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -224,10 +225,16 @@ func TestOpt(t *testing.T) {
 	o = Some(Inch)
 	require.True(t, o.Known())
 	require.Equal(t, Inch, o.Or(Metre))
-	*o.Ptr().(*Length) = Foot
-	o.SetState(Defaulted)
+	inner, ok := OptOf(reflect.TypeOf(o))
+	require.True(t, ok)
+	require.Equal(t, reflect.TypeFor[Length](), inner)
+	_, ok = OptOf(inner)
+	require.False(t, ok)
+	v, state := OptValue(reflect.ValueOf(&o).Elem())
+	v.SetFloat(float64(Foot))
+	state.SetInt(int64(Defaulted))
 	require.Equal(t, Foot, o.V)
-	require.Equal(t, Defaulted, o.GetState())
+	require.Equal(t, Defaulted, o.State)
 	require.True(t, o.Known())
 }
 

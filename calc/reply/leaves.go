@@ -107,7 +107,8 @@ func (f *tagged) unwrap(v reflect.Value) (inner reflect.Value, known bool) {
 	if !f.opt {
 		return v, true
 	}
-	return v.Field(0), quantity.State(v.Field(1).Int()) != quantity.Unknown
+	inner, state := quantity.OptValue(v)
+	return inner, quantity.State(state.Int()) != quantity.Unknown
 }
 
 // number is a quantity, or a count as a plain number.

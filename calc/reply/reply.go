@@ -195,17 +195,16 @@ func fieldsOf(t reflect.Type) []tagged {
 }
 
 var (
-	optionalType = reflect.TypeFor[optional]()
-	seriesType   = reflect.TypeFor[working.Series]()
-	barsType     = reflect.TypeFor[working.Bars]()
-	textTypes    = []reflect.Type{reflect.TypeFor[working.Text](), reflect.TypeFor[source.Ref]()}
+	seriesType = reflect.TypeFor[working.Series]()
+	barsType   = reflect.TypeFor[working.Bars]()
+	textTypes  = []reflect.Type{reflect.TypeFor[working.Text](), reflect.TypeFor[source.Ref]()}
 )
 
 // shape notes what kind of value a type holds.
 func (f *tagged) shape(t reflect.Type) {
-	if reflect.PointerTo(t).Implements(optionalType) {
-		f.opt = true // a quantity.Opt: its V and its State
-		t = t.Field(0).Type
+	if inner, ok := quantity.OptOf(t); ok {
+		f.opt = true
+		t = inner
 	}
 	if t.Kind() == reflect.Slice {
 		f.list = true
@@ -278,11 +277,6 @@ func join(path, key string) string {
 		return key
 	}
 	return path + "." + key
-}
-
-type optional interface {
-	Ptr() any
-	GetState() quantity.State
 }
 
 func (w *Writer) leaf(v reflect.Value, f *tagged, path string, known bool) {
