@@ -52,27 +52,28 @@ func (p *page) carried(engine []byte) ([]byte, error) {
 
 	out := utf16.Encode([]rune("\ufeff" + before))
 	say := func(text string) { out = append(out, utf16.Encode([]rune(text))...) }
-	block := func(name string, packed []byte, err error) error {
+	block := func(name string, packed []byte) {
 		for part := range slices.Chunk(letters(packed), blockLetters) {
 			say(`<script type="application/x-` + name + `">`)
 			out = append(out, part...)
 			say("</script>\n")
 		}
-		return err
 	}
 	zipped := maps.Clone(p.aside)
 	zipped["style"], zipped["worker"], zipped["page"] = p.style, worker, main
 	for _, name := range slices.Sorted(maps.Keys(zipped)) {
 		packed, err := zip(zipped[name])
-		if err := block(name, packed, err); err != nil {
+		if err != nil {
 			return nil, err
 		}
+		block(name, packed)
 	}
 	say(load + "\n")
 	packed, err := squeeze(engine)
-	if err := block("engine", packed, err); err != nil {
+	if err != nil {
 		return nil, err
 	}
+	block("engine", packed)
 	say(after)
 	file := make([]byte, 0, 2*len(out))
 	for _, letter := range out {
