@@ -3,6 +3,7 @@ package charge
 import (
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 
 	"pourwright/calc/quantity"
@@ -24,7 +25,7 @@ type miss struct {
 	by    float64
 }
 
-func numbered(symbol string, i int) string { return fmt.Sprintf("%s_%d", symbol, i+1) }
+func numbered(symbol string, i int) string { return symbol + "_" + strconv.Itoa(i+1) }
 
 // answer writes the blend out.
 func (j *job) answer() {

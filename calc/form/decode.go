@@ -3,7 +3,6 @@ package form
 import (
 	"bytes"
 	"encoding/json"
-	"fmt"
 	"io"
 	"maps"
 	"math"
@@ -42,7 +41,7 @@ func DecodeSpread[T any](data []byte, system quantity.System) (T, []Spread, Faul
 	}
 	r := reader{system: system}
 	v := reflect.ValueOf(&in).Elem()
-	r.group(v, schemaOf(v.Type()), tree, "", "Input")
+	r.group(v, schemaOf(v.Type()), tree, nil, "Input")
 	return in, r.spreads, r.faults
 }
 
@@ -76,13 +75,13 @@ func (r *reader) fault(path, label, value string, why working.Text) {
 	r.faults = append(r.faults, Fault{Field: path, Label: label, Value: value, Why: why})
 }
 
-func (r *reader) group(v reflect.Value, s *schema, tree any, path, label string) {
+func (r *reader) group(v reflect.Value, s *schema, tree any, at *place, label string) {
 	if tree == nil {
 		return
 	}
 	object, ok := tree.(map[string]any)
 	if !ok {
-		r.fault(path, label, short(tree), working.Say("named fields are wanted here, between { and }"))
+		r.fault(at.String(), label, short(tree), working.Say("named fields are wanted here, between { and }"))
 		return
 	}
 	known, sound := 0, len(r.faults)
@@ -90,48 +89,48 @@ func (r *reader) group(v reflect.Value, s *schema, tree any, path, label string)
 		f := &s.fields[i]
 		if sub, ok := object[f.key]; ok {
 			known++
-			r.field(v.Field(f.index), f, sub, join(path, f.key))
+			r.field(v.Field(f.index), f, sub, at)
 		}
 	}
 	if len(r.faults) > sound {
-		r.dropUncounted(v, s, path)
+		r.dropUncounted(v, s, at)
 	}
 	if known < len(object) {
-		r.nameStrangers(s, slices.Sorted(maps.Keys(object)), path)
+		r.nameStrangers(s, slices.Sorted(maps.Keys(object)), at)
 	}
 }
 
 // dropUncounted drops the faults of fields that do not count: what stands there
 // is not on the screen.
-func (r *reader) dropUncounted(v reflect.Value, s *schema, path string) {
+func (r *reader) dropUncounted(v reflect.Value, s *schema, at *place) {
 	for i := range s.fields {
 		if f := &s.fields[i]; !counts(v, s, f) {
-			here := join(path, f.key)
+			here := at.path(f)
 			r.faults = slices.DeleteFunc(r.faults, func(x Fault) bool { return within(x.Field, here) })
 		}
 	}
 }
 
 // nameStrangers finds fault with every name that no field has.
-func (r *reader) nameStrangers(s *schema, names []string, path string) {
+func (r *reader) nameStrangers(s *schema, names []string, at *place) {
 	for _, name := range names {
 		if s.byKey[name] == nil {
-			r.fault(join(path, name), name, "", working.Say("there is no field of this name"))
+			r.fault(join(at.String(), name), name, "", working.Say("there is no field of this name"))
 		}
 	}
 }
 
-func (r *reader) field(fv reflect.Value, f *field, tree any, path string) {
+func (r *reader) field(fv reflect.Value, f *field, tree any, at *place) {
 	if tree == nil {
 		return
 	}
 	inner, _ := open(fv, f)
 	if f.sort == Group {
-		r.group(inner, f.elem, tree, path, f.label)
+		r.group(inner, f.elem, tree, &place{above: at, of: f}, f.label)
 		return
 	}
 	if f.sort == List {
-		r.list(inner, f, tree, path)
+		r.list(inner, f, tree, at)
 		return
 	}
 	if text, ok := tree.(string); ok && strings.TrimSpace(text) == "" {
@@ -140,21 +139,21 @@ func (r *reader) field(fv reflect.Value, f *field, tree any, path string) {
 	r.half = 0
 	if why := r.leaf(inner, f, tree); !why.IsZero() {
 		inner.SetZero()
-		r.fault(path, f.label, short(tree), why)
+		r.fault(at.path(f), f.label, short(tree), why)
 		return
 	}
 	if r.half > 0 {
-		r.spreads = append(r.spreads, Spread{Field: path, Label: f.label, Kind: f.kind, Middle: inner.Float(), Half: r.half, at: f})
+		r.spreads = append(r.spreads, Spread{Field: at.path(f), Label: f.label, Kind: f.kind, Middle: inner.Float(), Half: r.half, at: f})
 	}
 	if f.opt {
 		setState(fv, quantity.Given)
 	}
 }
 
-func (r *reader) list(v reflect.Value, f *field, tree any, path string) {
+func (r *reader) list(v reflect.Value, f *field, tree any, at *place) {
 	items, ok := tree.([]any)
 	if !ok {
-		r.fault(path, f.label, short(tree), working.Say("a list is wanted here, between [ and ]"))
+		r.fault(at.path(f), f.label, short(tree), working.Say("a list is wanted here, between [ and ]"))
 		return
 	}
 	limit := 1000
@@ -162,12 +161,12 @@ func (r *reader) list(v reflect.Value, f *field, tree any, path string) {
 		limit = int(*f.max)
 	}
 	if len(items) > limit {
-		r.fault(path, f.label, "", working.Say("%v entries are too many; at most %v", len(items), limit))
+		r.fault(at.path(f), f.label, "", working.Say("%v entries are too many; at most %v", len(items), limit))
 		items = items[:limit]
 	}
 	v.Set(reflect.MakeSlice(v.Type(), len(items), len(items)))
 	for i, item := range items {
-		r.group(v.Index(i), f.elem, item, fmt.Sprintf("%s[%d]", path, i), f.label)
+		r.group(v.Index(i), f.elem, item, &place{above: at, of: f, index: i}, f.label)
 	}
 }
 

@@ -52,15 +52,15 @@ func DecodeWith[T any](m *Memory, data []byte, system quantity.System) (T, Fault
 			continue
 		}
 		sound := len(r.faults)
-		r.field(v.Field(f.index), f, parse(text), f.key)
+		r.field(v.Field(f.index), f, parse(text), nil)
 		if f.sort == Group {
 			value := reflect.New(v.Field(f.index).Type()).Elem()
 			value.Set(v.Field(f.index))
 			m.groups[f.key] = readGroup{text, value, slices.Clone(r.faults[sound:])}
 		}
 	}
-	r.dropUncounted(v, s, "")
-	r.nameStrangers(s, slices.Sorted(maps.Keys(parts)), "")
+	r.dropUncounted(v, s, nil)
+	r.nameStrangers(s, slices.Sorted(maps.Keys(parts)), nil)
 	return in, r.faults
 }
 

@@ -16,11 +16,11 @@ import (
 func Ready[T any](in T) (T, Faults) {
 	v := reflect.ValueOf(&in).Elem()
 	var faults Faults
-	ready(v, schemaOf(v.Type()), "", &faults)
+	ready(v, schemaOf(v.Type()), nil, &faults)
 	return in, faults
 }
 
-func ready(v reflect.Value, s *schema, path string, faults *Faults) {
+func ready(v reflect.Value, s *schema, at *place, faults *Faults) {
 	// A list that is shared with the caller must not be written to.
 	for i := range s.fields {
 		f := &s.fields[i]
@@ -28,7 +28,6 @@ func ready(v reflect.Value, s *schema, path string, faults *Faults) {
 		if !counts(v, s, f) {
 			continue
 		}
-		here := join(path, f.key)
 		inner, known := open(fv, f)
 		if f.opt && !known {
 			if f.def == "" {
@@ -36,7 +35,7 @@ func ready(v reflect.Value, s *schema, path string, faults *Faults) {
 			}
 			setDefault(fv, inner, f)
 		}
-		check(inner, f, here, faults)
+		check(inner, f, at, faults)
 	}
 }
 
@@ -101,9 +100,9 @@ func counts(v reflect.Value, s *schema, f *field) bool {
 	return false
 }
 
-func check(v reflect.Value, f *field, path string, faults *Faults) {
+func check(v reflect.Value, f *field, at *place, faults *Faults) {
 	add := func(value string, why working.Text, missing bool) {
-		*faults = append(*faults, Fault{path, f.label, value, why, missing})
+		*faults = append(*faults, Fault{at.path(f), f.label, value, why, missing})
 	}
 	switch f.sort {
 	case Quantity:
@@ -140,7 +139,7 @@ func check(v reflect.Value, f *field, path string, faults *Faults) {
 			add("", working.Say("%v letters are too many; at most %v", n, int(limit)), false)
 		}
 	case Group:
-		ready(v, f.elem, path, faults)
+		ready(v, f.elem, &place{above: at, of: f}, faults)
 	case List:
 		n := float64(v.Len())
 		if f.min != nil && n < *f.min {
@@ -156,14 +155,13 @@ func check(v reflect.Value, f *field, path string, faults *Faults) {
 			v.Set(own)
 		}
 		for i := range v.Len() {
-			ready(v.Index(i), f.elem, fmt.Sprintf("%s[%d]", path, i), faults)
+			ready(v.Index(i), f.elem, &place{above: at, of: f, index: i}, faults)
 		}
 	}
 }
 
 func checkQuantity(v reflect.Value, f *field, add func(string, working.Text, bool)) {
 	x := v.Float()
-	q := v.Interface().(quantity.Any)
 	if x == 0 && !f.opt {
 		add("", working.Say("not filled in yet"), true)
 		return
@@ -177,6 +175,7 @@ func checkQuantity(v reflect.Value, f *field, add func(string, working.Text, boo
 		outside bool
 	}{{f.min, f.min != nil && x < *f.min}, {f.max, f.max != nil && x > *f.max}} {
 		if bound.outside {
+			q := v.Interface().(quantity.Any)
 			add(quantity.Text(q), working.Say("%v is out of range; it must %v", apart(q, quantity.Value(f.kind, *bound.at)), rangeText(f)), false)
 		}
 	}
@@ -224,6 +223,27 @@ func choiceList(f *field) string {
 		s += c.Value
 	}
 	return s
+}
+
+// place is where fields stand in an input: in the group of, or in an item of that
+// list, which stands above. nil is the input itself. Most are never written out.
+type place struct {
+	above *place
+	of    *field
+	index int
+}
+
+// path writes out where one of the fields is found, such as "dimensions[2].size".
+func (p *place) path(f *field) string { return join(p.String(), f.key) }
+
+func (p *place) String() string {
+	switch {
+	case p == nil:
+		return ""
+	case p.of.sort == List:
+		return p.above.path(p.of) + "[" + strconv.Itoa(p.index) + "]"
+	}
+	return p.above.path(p.of)
 }
 
 func join(path, key string) string {

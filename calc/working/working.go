@@ -233,6 +233,9 @@ func (p *Paper) record(s Step, symbol, what string, value float64, unit string) 
 func (p *Paper) place(symbol string, value float64) float64 {
 	if p.Draws() {
 		home := p.home()
+		if home.Places == nil {
+			home.Places = make([]Place, 0, 48) // as many as most need
+		}
 		home.Places = append(home.Places, Place{p.part, symbol})
 	}
 	return value
