@@ -86,6 +86,10 @@ type Options struct {
 	Working bool `json:"working"`
 	// Station, of a plan, asks for the steps of that station alone.
 	Station string `json:"station"`
+	// Full, of a plan, are the stations to tell in full; of the others come the
+	// state, the faults and what is wanted alone, without the answers, the findings
+	// and where values came from. Where it is nil, all come in full.
+	Full []string `json:"full"`
 	// Currency is the sign or code to show amounts of money with, such as € or
 	// SEK; none where it is empty.
 	Currency string `json:"currency"`
@@ -138,7 +142,7 @@ func (d *Desk) call(name string, o Options, input []byte) []byte {
 	if !ok {
 		return broken(fmt.Sprintf("units %q are neither metric nor us", o.Units))
 	}
-	w := &reply.Writer{System: system, Working: o.Working, Station: o.Station}
+	w := &reply.Writer{System: system, Working: o.Working, Station: o.Station, Full: o.Full}
 	w.Reuse(d.room)
 	defer func() { d.room = w.Bytes() }()
 	if answer, ok := asides[name]; ok {

@@ -37,6 +37,18 @@ func (s *Station) write(w *reply.Writer) {
 	w.Pair("key", s.Key)
 	w.Pair("title", s.Title)
 	w.Pair("state", string(s.State))
+	w.Key("faults")
+	w.Faults(s.Faults)
+	w.Key("needs")
+	w.Faults(s.Needs)
+	if w.FullyOf(s.Key) {
+		s.writeSheet(w)
+	}
+	w.Raw("}")
+}
+
+// writeSheet appends what stands on the station's own sheet alone.
+func (s *Station) writeSheet(w *reply.Writer) {
 	known := s.shown
 	if known == nil {
 		known = &shown{}
@@ -47,10 +59,6 @@ func (s *Station) write(w *reply.Writer) {
 	}
 	w.Key("answers")
 	w.Raw(known.answers)
-	w.Key("faults")
-	w.Faults(s.Faults)
-	w.Key("needs")
-	w.Faults(s.Needs)
 	w.Key("findings")
 	w.Raw(known.findings)
 	w.Key("linked")
@@ -69,7 +77,6 @@ func (s *Station) write(w *reply.Writer) {
 		w.Key("steps")
 		w.Steps(s.Paper.Steps)
 	}
-	w.Raw("}")
 }
 
 func (s *Station) writeAnswers(w *reply.Writer) {

@@ -23,11 +23,13 @@ import (
 )
 
 // Writer appends JSON for one reader: a unit system, whether the working is
-// wanted, and of a plan, of which station alone (of all where it is empty).
+// wanted, and of a plan, of which station alone (of all where it is empty), and
+// which stations in full (all where Full is nil).
 type Writer struct {
 	System  quantity.System
 	Working bool
 	Station string
+	Full    []string
 	buf     []byte
 	steps   map[working.Place]int
 }
@@ -42,6 +44,11 @@ func (w *Writer) Bytes() []byte { return w.buf }
 // StepsOf reports whether the steps of a plan's station are wanted.
 func (w *Writer) StepsOf(station string) bool {
 	return w.Working && (w.Station == "" || w.Station == station)
+}
+
+// FullyOf reports whether a plan's station is wanted in full.
+func (w *Writer) FullyOf(station string) bool {
+	return w.Full == nil || slices.Contains(w.Full, station)
 }
 
 // Aside returns what write appends, instead of appending it.

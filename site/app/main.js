@@ -14,7 +14,7 @@ import { Recall } from "./recall.js";
 import { read, to } from "./route.js";
 import { copyTitle, Keeper, newId, title } from "./save.js";
 import { codeIn, fits, pack, unpack } from "./share.js";
-import { createStore, initial, readingKey, spreadQuestion } from "./store.js";
+import { createStore, inFull, initial, readingKey, spreadQuestion } from "./store.js";
 
 const pause = 40; // ms that the answers wait for the next stroke
 const calm = 250; // ms that the spans wait after the answers
@@ -193,10 +193,12 @@ function answered(name, reply) {
   else dispatch({ type: "spread", spread: { question: spreadQuestion(store.state), reply } });
 }
 
+const remember = (name, reply) => recall.keep({ plan: store.state.open.id, name, question: questionOf(name), reply });
+
 /** Takes the engine's answer to the plan in hand and keeps it for the next time. */
 function take(name, reply) {
   answered(name, reply);
-  if (reply.ok) recall.keep({ plan: store.state.open.id, name, question: questionOf(name), reply });
+  if (reply.ok) remember(name, reply);
 }
 
 const planFields = () => store.state.calculators.find((c) => c.name === "plan").fields;
@@ -391,26 +393,42 @@ function look({ view }) {
 const keep = ({ open, prefs }) => open && keeper.put(open.id, open.doc, prefs.units);
 
 // Asks for the answers a moment after the last change, and of the steps for
-// those of the open sheet alone; a reply that comes too late for what is now in
-// hand is dropped.
+// those of the open sheet alone: at first for what is looked at, and right behind
+// it for the rest. A reply that comes too late for what is now in hand is dropped.
 function calculate(state) {
   const question = [state.open.id, state.open.rev, state.prefs.units, state.prefs.currency, state.working && state.route.station].join();
   if (asked && asked.question === question && asked.calculators === state.calculators) return;
-  const first = !asked || asked.id !== state.open.id || !state.reply;
+  const fresh = !asked || asked.id !== state.open.id || !state.reply;
   asked = { question, id: state.open.id, calculators: state.calculators };
   const mine = asked;
   clearTimeout(timer);
   timer = setTimeout(async () => {
     const { open, working, route } = store.state;
     if (!open || asked !== mine) return;
-    const reply = await engine.call("plan", { ...asks(), working, station: route.station }, understood(open.doc, planFields()).known, "plan");
-    if (!reply || asked !== mine || store.state.open?.id !== mine.id) return;
-    take("plan", reply);
+    const plan = understood(open.doc, planFields()).known;
+    const ask = async (full) => {
+      const reply = await engine.call("plan", { ...asks(), working, station: route.station, full }, plan, "plan");
+      return asked === mine && store.state.open?.id === mine.id ? reply : null;
+    };
+    const first = await ask(looked(route));
+    if (!first) return;
+    answered("plan", first);
+    const rest = first.ok && !store.state.whole && ask(first.stations.filter((s) => !inFull(s)).map((s) => s.key));
     readTexts();
     askOwn();
     askSpread();
-  }, first ? 0 : pause);
+    const second = await rest;
+    if (second?.ok) dispatch({ type: "rest", reply: second });
+    else if (second) answered("plan", second);
+    if (first.ok && store.state.whole && asked === mine) remember("plan", store.state.reply);
+  }, fresh ? 0 : pause);
 }
+
+/**
+ * The stations that the engine is to tell of in full at first: on the mould's
+ * page that of the open sheet, on all others every one (undefined).
+ */
+const looked = ({ page, station }) => (page === "mould" ? [station].filter(Boolean) : undefined);
 
 // Asks for the contraction rule, where one is shown or printed.
 let ruled = ""; // what it was last asked of

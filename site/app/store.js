@@ -25,6 +25,7 @@ export const initial = {
   plans: null, // the saved plans, newest first; null while they are being read
   open: null, // the plan in hand, see "open"
   reply: null, // the engine's answer to it, never of an older units or plan
+  whole: false, // whether all its stations have come in full
   answered: 0, // the revision of the plan that it answers
   furnace: null, // the engine's answer to the furnace side, the last that was good
   spread: null, // how far the answers stray: {question, reply}, see spreadQuestion
@@ -44,6 +45,9 @@ export const initial = {
 
 /** What a spread was asked of: of another plan, change or system it is out of date. */
 export const spreadQuestion = ({ open, prefs }) => open && [open.id, open.rev, prefs.units, prefs.currency].join();
+
+/** Whether a station of a reply has come in full. */
+export const inFull = (station) => station.answers !== undefined;
 
 export const readingKey = (units, field, text) => [units, field.kind, field.unit, text].join("|");
 
@@ -65,11 +69,14 @@ const reducers = {
   print: (s, { print }) => ({ ...s, print: { ...s.print, ...print } }),
   "rule-edit": (s, { path, value }) => ({ ...s, print: put(s.print, path, value === "" ? undefined : value) }),
   rule: (s, { question, reply }) => ({ ...s, rule: { question, reply } }),
-  open: (s, { id, doc, strange }) => ({ ...s, open: { ...session(id, doc), strange }, reply: null, furnace: null, spread: null, ownHere: null, broken: "" }),
+  open: (s, { id, doc, strange }) => ({ ...s, open: { ...session(id, doc), strange }, reply: null, whole: false, furnace: null, spread: null, ownHere: null, broken: "" }),
   missing: (s, { id }) => ({ ...s, missing: id }),
-  close: (s) => ({ ...s, open: null, reply: null, furnace: null, spread: null, ownHere: null, broken: "", working: false }),
+  close: (s) => ({ ...s, open: null, reply: null, whole: false, furnace: null, spread: null, ownHere: null, broken: "", working: false }),
   renamed: (s, { from, id }) => (s.open?.id === from ? { ...s, open: { ...s.open, id } } : s),
-  reply: (s, { reply }) => ({ ...s, answered: s.open.rev, ...(reply.broken ? { broken: reply.broken } : { reply, broken: "" }) }),
+  reply: (s, { reply }) => ({ ...s, answered: s.open.rev, ...(reply.broken ? { broken: reply.broken } : { reply, whole: reply.stations.every(inFull), broken: "" }) }),
+  // The same answer with the stations that had not come in full; all else stays,
+  // lest it be drawn again.
+  rest: (s, { reply }) => ({ ...s, whole: true, reply: { ...s.reply, stations: s.reply.stations.map((station, i) => (inFull(station) ? station : reply.stations[i])) } }),
   furnace: (s, { reply }) => (reply.ok ? { ...s, furnace: reply.furnace } : { ...s, broken: reply.broken ?? s.broken }),
   spread: (s, { spread }) => ({ ...s, spread }),
   working: (s) => ({ ...s, working: true }),

@@ -58,7 +58,7 @@ func (tab *browserTab) pdfScaled(size chromedp.PaperSize, scale float64) []byte 
 }
 
 // poppler runs one of its tools on a PDF.
-func poppler(t *testing.T, pdf []byte, tool string, args ...string) []byte {
+func poppler(t testing.TB, pdf []byte, tool string, args ...string) []byte {
 	t.Helper()
 	path, err := exec.LookPath(tool)
 	if err != nil {
@@ -75,7 +75,7 @@ func poppler(t *testing.T, pdf []byte, tool string, args ...string) []byte {
 	return out
 }
 
-func readPDF(t *testing.T, pdf []byte) (text string, pages []printed) {
+func readPDF(t testing.TB, pdf []byte) (text string, pages []printed) {
 	t.Helper()
 	plain := poppler(t, pdf, "pdftotext", "-layout")
 	var doc struct {

@@ -20,13 +20,14 @@ export class Handling extends Element {
     return [
       h("h1", { tabindex: "-1" }, "Safe handling"),
       h("p", { class: "handling-ways" }, h("a", { class: "button", href: to.sheet(state.open.id, "handling") }, "What the list is made from"), h("a", { class: "button button-quiet", href: to.plan(state.open.id, "print") }, "Print it")),
-      !list && this.wanting(station, state),
+      !state.reply && h("p", { key: "wait", class: "quiet" }, "Working it out."),
+      state.reply && !list && this.wanting(station, state),
       list && this.list(list, station, state),
     ];
   }
 
   wanting(station, state) {
-    const missing = [...(station?.faults ?? []), ...(station?.needs ?? [])];
+    const missing = [...station.faults, ...station.needs];
     return h(
       "div",
       { key: "wanting", class: "handling-wanting" },

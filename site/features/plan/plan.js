@@ -22,10 +22,14 @@ import "./overview.js";
 /** Data: {state}. */
 export class Plan extends Element {
   #standing = ""; // the sheet that was open when last drawn
+  #due; // the answer that the address leads to, until it is there to be brought into view
   #sought; // the field that the address led to
   #answered = false; // whether there was a reply then
 
-  view({ state }) {
+  view({ state: given }) {
+    // On the mould's page an answer may want what stands on other sheets than the
+    // open one; what the others show wants all of it.
+    const state = given.whole || given.route.page === "mould" ? given : { ...given, reply: null };
     const { open, reply, route, calculators } = state;
     const fields = calculators.find((c) => c.name === "plan").fields;
     const known = about(state);
@@ -92,7 +96,12 @@ export class Plan extends Element {
     const { field, station, answer } = this.data.state.route;
     const opened = this.#standing !== station;
     this.settle();
-    if (opened && answer) this.querySelector(`[data-answer="${CSS.escape(answer)}"]`)?.scrollIntoView({ block: "center" });
+    if (opened) this.#due = answer;
+    const at = this.#due && this.querySelector(`[data-answer="${CSS.escape(this.#due)}"]`);
+    if (at) {
+      at.scrollIntoView({ block: "center" });
+      this.#due = undefined;
+    }
     if (field && field !== this.#sought) this.querySelector("pw-sheet")?.jump(field);
     this.#sought = field;
   }

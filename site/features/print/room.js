@@ -44,7 +44,11 @@ export function sheetsOf(state) {
   return made.sheets;
 }
 
-export const paperPages = (state) => h("pw-pages", { key: "pages", class: "paper-pages", ".data": { sheets: sheetsOf(state), name: title(state.open.doc), date: today(), paper: paperOf(state) } });
+/** The pages; while the answers to the last change are not there, or not in full, only a line that says so. */
+export const paperPages = (state) =>
+  state.whole && state.answered === state.open.rev && !state.broken
+    ? h("pw-pages", { key: "pages", class: "paper-pages", ".data": { sheets: sheetsOf(state), name: title(state.open.doc), date: today(), paper: paperOf(state) } })
+    : h("p", { key: "behind", "data-behind": true }, "There is nothing to print yet: the answers to the last change are not there. Print again when they are.");
 
 /** Which paper, and the button that prints. */
 export const paperAndPrint = (room, state) => [

@@ -12,8 +12,8 @@ export function about(state) {
     out.titles[s.key] = s.title;
     for (const f of s.faults) if (f.field !== open?.typing) out.faults[f.field] ??= f;
     for (const f of s.needs) out.needs[f.field] ??= f;
-    for (const l of s.linked) out.linked[l.field] ??= l;
-    for (const f of s.findings) if (f.field) (out.findings[`${s.key}.${f.field}`] ??= []).push(f);
+    for (const l of s.linked ?? []) out.linked[l.field] ??= l;
+    for (const f of s.findings ?? []) if (f.field) (out.findings[`${s.key}.${f.field}`] ??= []).push(f);
   }
   out.reading = readingIn(state);
   return out;

@@ -8,6 +8,7 @@ import { form } from "../../shared/form-view.js";
 import { counts } from "../../shared/document.js";
 import { stateMark } from "../../shared/mark.js";
 import { to } from "../../app/route.js";
+import { inFull } from "../../app/store.js";
 import { rulingOf } from "./ruling.js";
 import "../../shared/answers.js";
 
@@ -21,10 +22,11 @@ export class Sheet extends Element {
     const field = out ? { ...whole, fields: whole.fields.filter((f) => f.key !== out.field) } : whole;
     const answers = station?.answers && out ? Object.fromEntries(Object.entries(station.answers).filter(([key]) => key !== out.answer)) : station?.answers;
     const shown = visible(field.fields, group, field.key);
-    const elsewhere = station?.findings.filter((f) => !f.field || !shown.has(`${field.key}.${f.field}`)) ?? [];
+    const findings = station?.findings ?? []; // which come with the answers
+    const elsewhere = findings.filter((f) => !f.field || !shown.has(`${field.key}.${f.field}`));
     const pressing = elsewhere.filter((f) => f.level !== "note");
     const notes = elsewhere.filter((f) => f.level === "note");
-    const placed = station?.findings.filter((f) => f.field && shown.has(`${field.key}.${f.field}`)) ?? [];
+    const placed = findings.filter((f) => f.field && shown.has(`${field.key}.${f.field}`));
     const faults = station?.faults.filter((f) => about.faults[f.field] === f) ?? [];
     return [
       h(
@@ -47,7 +49,7 @@ export class Sheet extends Element {
         out && answers && h("p", { key: "apart", class: "sheet-apart" }, h("a", { class: "button", href: to.plan(plan, whole.key) }, out.label)),
         answers
           ? h("pw-answers", { key: "answers", ".data": { answers, ruling: rulingOf(field.key, answers), steps: station.steps, spans, open: answer, station: field.key } })
-          : h("p", { class: "quiet" }, none(station)),
+          : h("p", { key: "none", class: "quiet", "data-behind": station && !inFull(station) }, none(station)),
       ),
       answers && h("p", { key: "class", class: "sheet-apart" }, h("a", { class: "button", href: to.lesson(`plan/${plan}/${whole.key}`), "data-action": "show-in-class" }, "Show in class")),
       notes.length > 0 && h("section", { key: "notes", class: "sheet-part", "aria-labelledby": idOf(field.key, "-notes") }, h("h3", { id: idOf(field.key, "-notes") }, "Notes"), notes.map((f) => finding(f))),
@@ -94,6 +96,7 @@ function head(plan, station, answers) {
 const unique = (findings) => findings.filter((f, i) => findings.findIndex((g) => g.field === f.field) === i);
 
 const none = (station) => {
+  if (station && !inFull(station)) return "Working it out.";
   if (!station || station.state === "blank") return "Fill in what you know above, and the answers stand here.";
   if (station.state === "fault") return "The answers come back as soon as the entries above are put right.";
   return "The answers come as soon as the rest is filled in.";
