@@ -31,6 +31,20 @@ func examples(root string) ([]example, error) {
 	return out, err
 }
 
+// firstAnswers are what the engine says first of each example in metric units, as
+// the page asks for it when the mould is opened without a sheet.
+func firstAnswers(plans []example) ([]byte, error) {
+	options, err := json.Marshal(catalogue.Options{Units: "metric", Full: []string{}})
+	if err != nil {
+		return nil, err
+	}
+	out := []json.RawMessage{}
+	for _, p := range plans {
+		out = append(out, catalogue.Call("plan", options, p.Plan))
+	}
+	return json.Marshal(out)
+}
+
 // demonstration is one of testdata/demonstrations, for the class; what it claims
 // is for the tests alone.
 type demonstration struct {

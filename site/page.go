@@ -44,6 +44,9 @@ func readPage(root, dir string) (*page, error) {
 	if err != nil {
 		return nil, err
 	}
+	if p.aside["first"], err = firstAnswers(plans); err != nil {
+		return nil, err
+	}
 	checks, err := proofs(root)
 	if err != nil {
 		return nil, err

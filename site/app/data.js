@@ -1,10 +1,21 @@
 // What the build puts into the page besides the engine: the example plans of
-// testdata/plans, the calculators with their fields, so that a page can be drawn
-// while the engine still starts, and the checks of testdata/checks with what
-// came out.
+// testdata/plans with the first answers to them, the calculators with their
+// fields, so that a page can be drawn while the engine still starts, and the
+// checks of testdata/checks with what came out.
 import { readAside } from "./engine-source.js";
 
 export const examples = POURWRIGHT_EXAMPLES;
+
+/**
+ * What the engine says first of an example in which nothing was changed, as the
+ * build has asked the same engine; null of any other plan, or where it is asked
+ * for in other units or with a currency.
+ */
+export async function readFirst(plan, { units, currency }) {
+  const text = JSON.stringify(plan);
+  const at = units === "metric" && !currency ? examples.findIndex((e) => JSON.stringify(e.plan) === text) : -1;
+  return at < 0 ? null : (await readAside("first"))[at];
+}
 
 /** The class: {demonstrations, openings (by calculator)}, see testdata/demonstrations and testdata/openings.json. */
 export const lessons = POURWRIGHT_LESSONS;

@@ -4,7 +4,7 @@
 import { ruleQuestion, ruleWanted } from "../features/print/choice.js";
 import { get, put, quantities, strays, understood } from "../shared/document.js";
 import "./app.js";
-import { examples, lessons, readCalculators, readEvidence } from "./data.js";
+import { examples, lessons, readCalculators, readEvidence, readFirst } from "./data.js";
 import { Engine } from "./engine.js";
 import { keepOffline } from "./engine-source.js";
 import { newest, readFile, saveFigures, saveFile, saveRecord } from "./files.js";
@@ -178,6 +178,9 @@ async function openPlan(id) {
   dispatch({ type: "open", id, doc, strange: understood(doc, planFields()).strange });
   for (const name of ["plan", "furnace", "spread"]) if (kept[name]?.question === questionOf(name)) answered(name, kept[name].reply);
   bring(id);
+  // An example is answered before the engine has started, also at the first time.
+  const first = store.state.reply ? null : await readFirst(doc, asks()).catch(() => null);
+  if (first && store.state.open?.doc === doc && !store.state.reply) answered("plan", first);
 }
 
 // All that the engine's answers to the plan in hand hang on: which engine it is

@@ -90,3 +90,40 @@ func TestAnswersGoWithTheirPlan(t *testing.T) {
 	tab.until(`!document.querySelector("[data-plan]")`)
 	tab.until(records + `("pourwright.answers", "answers").then((all) => all.length === 0)`)
 }
+
+// An example that the device has never seen is answered before the engine has
+// started: by what the build has asked it. Changed, it is not.
+func TestExamplesAreAnsweredBeforeTheEngine(t *testing.T) {
+	t.Parallel()
+	tab := open(t).tab(t)
+	tab.carried()
+	start := js[string](tab, `location.href`)
+	tab.example(relief)
+	card := tab.card()
+	require.NotEmpty(t, card)
+
+	early := tab.withoutEngine(start)
+	early.click(`[data-example="` + relief + `"]`)
+	early.until(`document.querySelector("[data-card] .card-text")`)
+	require.Equal(t, card, early.card())
+	require.Equal(t, tab.texts("pw-mould-drawing"), early.texts("pw-mould-drawing"))
+
+	// What has not come yet is not shown as if it were nothing, or nothing needed.
+	early.sheet("weight")
+	require.Equal(t, []string{"Working it out."}, early.texts("[data-behind]"))
+	early.view(early.planAddress() + "/handling")
+	require.Contains(t, early.texts("pw-handling p"), "Working it out.")
+	early.view(early.planAddress() + "/furnace")
+	require.Equal(t, []string{"Working it out"}, early.texts("pw-furnace h1"))
+	early.view(early.planAddress() + "/print")
+	require.Contains(t, early.texts("pw-print-room p"), "Working it out.")
+
+	early.view(early.planAddress())
+	early.sheet("weight")
+	early.fill("weight.solids[0].length", "190 mm")
+	early.until(`document.querySelector("[data-saved=saved]")`)
+	again := tab.withoutEngine(js[string](early, `location.href`))
+	again.until(`document.querySelector("pw-plan")`)
+	again.quiet()
+	require.Empty(t, again.texts("[data-card] .card-text"))
+}
