@@ -32,30 +32,39 @@ func median(values []float64) float64 {
 	return slices.Sorted(slices.Values(values))[len(values)/2]
 }
 
-// calls is how often a plan is worked out for one figure, spreads how often a
-// spread.
+// calls is how often a plan is worked out for one figure, early how many calls
+// before that are left out of it: so many it takes the browser to compile what is
+// called often once more, and better. spreads is how often a spread is worked out.
 const (
 	calls   = 250
+	early   = 120
 	spreads = 24
 )
 
-// callWorker asks a calculator in a worker of its own, JSON in and JSON out,
-// with the inputs in turn, and returns the time of each call in ms: of the engine
-// alone, and there and back, as whoever asks has to wait.
+// question is what a calculator is asked: options and input, in JSON.
+type question struct {
+	Options string `json:"options"`
+	Input   string `json:"input"`
+}
+
+// callWorker asks a calculator in a worker of its own, JSON in and JSON out, the
+// questions in turn, and returns the time of each call in ms: of the engine alone,
+// and there and back with the answer parsed, as whoever asks has to wait.
 const callWorker = `new Promise((done, failed) => {
 	const worker = new Worker("timed.js");
-	const name = %s, inputs = %s, calls = %v;
+	const name = %s, questions = %s, calls = %v;
 	const times = [];
 	let begun = 0;
 	const ask = () => {
 		begun = performance.now();
-		worker.postMessage({ id: times.length, name, options: '{"units":"metric"}', input: inputs[times.length %% inputs.length] });
+		worker.postMessage({ id: times.length, name, ...questions[times.length %% questions.length] });
 	};
 	worker.onerror = failed;
 	worker.onmessage = ({ data }) => {
 		if (!data.ready) {
+			const { ok } = JSON.parse(data.reply);
 			times.push([data.took, performance.now() - begun]);
-			if (!data.reply.startsWith('{"ok":true')) return failed(new Error(data.reply));
+			if (!ok) return failed(new Error(data.reply));
 		}
 		if (times.length < calls) return ask();
 		worker.terminate();
@@ -76,33 +85,66 @@ const post = postMessage;
 globalThis.postMessage = (message) => post({ ...message, took });
 `
 
-// figures are what inBrowser measured, in ms: the first call of all, and the
-// median ones of the engine alone and there and back.
-type figures struct{ first, engine, answer float64 }
+// took is what a call took, in ms: the engine alone, and there and back.
+type took struct{ engine, answer float64 }
 
-func inBrowser(b *testing.B, h *house, name string, inputs []string, calls int) figures {
+// inBrowser asks the questions in turn in Chromium. Where a round of calls is
+// one of several parts, it returns for each part the median of what it took, once
+// those early rounds are over, and of the first part before they were; and what
+// the first call of all took.
+func inBrowser(b *testing.B, h *house, name string, questions []question, parts, early, rounds int) (first, before float64, each []took) {
 	h.files["timed.js"] = append([]byte(timed), h.files["worker.js"]...)
 	tab := h.tab(b)
 	tab.hosted()
 	tab.quiet()
-	times := js[[][2]float64](tab, callWorker, name, inputs, calls)
-	var engine, answer []float64
-	for _, t := range times {
-		engine, answer = append(engine, t[0]), append(answer, t[1])
+	times := js[[][2]float64](tab, callWorker, name, questions, parts*(early+rounds))
+	of := func(part, from, to int) took {
+		var engine, answer []float64
+		for round := from; round < to; round++ {
+			t := times[round*parts+part]
+			engine, answer = append(engine, t[0]), append(answer, t[1])
+		}
+		return took{median(engine), median(answer)}
 	}
-	return figures{answer[0], median(engine), median(answer)}
+	for part := range parts {
+		each = append(each, of(part, early, early+rounds))
+	}
+	if early > 0 {
+		before = of(0, 0, early).answer
+	}
+	return times[0][1], before, each
 }
 
-// native is the same here, at one desk.
-func native(name string, inputs []string, calls int) float64 {
+// native is what the first part takes here, at one desk.
+func native(name string, questions []question, parts, rounds int) float64 {
 	var desk catalogue.Desk
 	var times []float64
-	for i := range calls {
+	for i := range parts * rounds {
+		q := questions[i%len(questions)]
 		begun := time.Now()
-		desk.Call(name, []byte(`{"units":"metric"}`), []byte(inputs[i%len(inputs)]))
-		times = append(times, time.Since(begun).Seconds()*1000)
+		desk.Call(name, []byte(q.Options), []byte(q.Input))
+		if i%parts == 0 {
+			times = append(times, time.Since(begun).Seconds()*1000)
+		}
 	}
 	return median(times)
+}
+
+// bothParts are the two questions that the page asks of a plan: with the open
+// sheet alone in full, and right behind it with the others.
+func bothParts(b *testing.B, plan, sheet string) []question {
+	var reply struct {
+		Stations []struct{ Key string }
+	}
+	require.NoError(b, json.Unmarshal(catalogue.Call("plan", nil, []byte(plan)), &reply))
+	var others []string
+	for _, s := range reply.Stations {
+		if s.Key != sheet {
+			others = append(others, s.Key)
+		}
+	}
+	options := func(full ...string) string { return written(b, catalogue.Options{Units: "metric", Full: full}) }
+	return []question{{options(sheet), plan}, {options(others...), plan}}
 }
 
 func written(b *testing.B, plan any) string {
@@ -117,7 +159,10 @@ func written(b *testing.B, plan any) string {
 // station hangs, and with the weights on the cope changed, on which few do; and
 // with the thickness changed in a plan of the five first calculators' sections
 // alone (pattern, weight, pouring time, ladle, handling, with metal and mould),
-// where the other stations answer as far as they can from those.
+// where the other stations answer as far as they can from those. The page asks in
+// two parts: ms/plan and ms/answer are until card, drawing, findings and the open
+// sheet are there, by the engine alone and there and back, ms/rest what the other
+// sheets take after that.
 func BenchmarkBrowserPlan(b *testing.B) {
 	h := open(b)
 	plan := func(change func(section func(key string) map[string]any), keep ...string) string {
@@ -137,18 +182,19 @@ func BenchmarkBrowserPlan(b *testing.B) {
 	lighter := func(section func(string) map[string]any) { section("pour")["weights"] = "250 kg" }
 	five := []string{"format", "title", "metal", "pattern", "weight", "mould", "pour", "ladle", "handling"}
 	for _, c := range []struct {
-		name   string
-		inputs []string
+		name, sheet string
+		plans       [2]string
 	}{
-		{"whole", []string{plan(same), written(b, examples(b)[bracket])}},
-		{"thickness edited", []string{plan(same), plan(thicker)}},
-		{"weights edited", []string{plan(same), plan(lighter)}},
-		{"thickness edited in five sections", []string{plan(same, five...), plan(thicker, five...)}},
+		{"whole", "weight", [2]string{plan(same), written(b, examples(b)[bracket])}},
+		{"thickness edited", "weight", [2]string{plan(same), plan(thicker)}},
+		{"weights edited", "pour", [2]string{plan(same), plan(lighter)}},
+		{"thickness edited in five sections", "weight", [2]string{plan(same, five...), plan(thicker, five...)}},
 	} {
 		b.Run(c.name, func(b *testing.B) {
-			there := inBrowser(b, h, "plan", c.inputs, calls)
-			here := native("plan", c.inputs, calls)
-			report(b, map[string]float64{"browser-ms/plan": there.engine, "browser-ms/answer": there.answer, "browser-first-ms": there.first, "native-ms/plan": here, "browser/native": there.engine / here})
+			questions := append(bothParts(b, c.plans[0], c.sheet), bothParts(b, c.plans[1], c.sheet)...)
+			first, before, each := inBrowser(b, h, "plan", questions, 2, early, calls)
+			here := native("plan", questions, 2, calls)
+			report(b, map[string]float64{"browser-early-ms": before, "browser-ms/plan": each[0].engine, "browser-ms/answer": each[0].answer, "browser-ms/rest": each[1].answer, "browser-first-ms": first, "native-ms/plan": here, "browser/native": each[0].engine / here})
 		})
 	}
 }
@@ -162,41 +208,56 @@ func BenchmarkBrowserSpread(b *testing.B) {
 			continue
 		}
 		b.Run(name, func(b *testing.B) {
-			there := inBrowser(b, h, "spread", []string{text}, spreads)
-			here := native("spread", []string{text}, spreads)
-			report(b, map[string]float64{"browser-ms/spread": there.answer, "browser-first-ms": there.first, "native-ms/spread": here, "browser/native": there.answer / here})
+			questions := []question{{`{"units":"metric"}`, text}}
+			first, _, each := inBrowser(b, h, "spread", questions, 1, 0, spreads)
+			here := native("spread", questions, 1, spreads)
+			report(b, map[string]float64{"browser-ms/spread": each[0].answer, "browser-first-ms": first, "native-ms/spread": here, "browser/native": each[0].answer / here})
 		})
 	}
 }
 
-// From opening the one file, over file://, to the first answer on the page, of a
-// saved plan: as it is opened again, with the last answers kept on the device;
-// and where none are kept, so that the engine has to be ready first. A tab is
-// ended before the next is opened: its engine would go on working beside it.
+// From opening the one file, over file://, to the first answer on the page: of
+// an example on a device that never saw it, touched on the start page as soon as
+// it stands there; of a plan of one's own as it is opened again, with the last
+// answers kept on the device; and of one where none are kept, so that the engine
+// has to be ready first. A tab is ended before the next is opened: its engine
+// would go on working beside it.
 func BenchmarkBrowserReady(b *testing.B) {
 	h := open(b)
-	first := h.tab(b)
-	first.carried()
-	first.example(bracket)
-	first.keepsAnswers("plan")
-	first.until(`document.querySelector("[data-saved=saved]")`)
-	address := js[string](first, `location.href`)
-	for name, before := range map[string]string{
-		"opened again":  ``,
-		"opened afresh": `{ const open = indexedDB.open; indexedDB.open = function (name, version) { if (name === "pourwright.answers") throw new Error("none is kept"); return open.call(this, name, version); }; }`,
+	own := h.tab(b)
+	own.carried()
+	start := js[string](own, `location.href`)
+	own.example(bracket)
+	own.sheet("weight")
+	own.fill("weight.solids[0].length", "150 mm")
+	own.view(own.planAddress())
+	own.keepsAnswers("plan")
+	own.until(`document.querySelector("[data-saved=saved]")`)
+	address := js[string](own, `location.href`)
+	none := `{ const open = indexedDB.open; indexedDB.open = function (name, version) { if (name === "pourwright.answers") throw new Error("none is kept"); return open.call(this, name, version); }; }`
+	touch := `new MutationObserver((_, observer) => {
+		const example = document.querySelector('[data-example="` + relief + `"]');
+		if (!example) return;
+		observer.disconnect();
+		example.click();
+	}).observe(document, { subtree: true, childList: true });`
+	for _, c := range []struct{ name, address, before string }{
+		{"an example", start, touch},
+		{"opened again", address, ""},
+		{"none kept", address, none},
 	} {
-		b.Run(name, func(b *testing.B) {
+		b.Run(c.name, func(b *testing.B) {
 			var times []float64
 			for range 12 {
-				tab := first.another()
+				tab := own.another()
 				command(tab, network.Disable, cdp.Empty{}) // which would copy the whole file
-				tab.before(before)
+				tab.before(c.before)
 				tab.before(`new MutationObserver((_, observer) => {
 					if (!document.querySelector("[data-card] .card-text")) return;
 					window.answered = performance.now();
 					observer.disconnect();
 				}).observe(document, { subtree: true, childList: true });`)
-				tab.visit(address)
+				tab.visit(c.address)
 				tab.until(`window.answered`)
 				times = append(times, js[float64](tab, `window.answered`))
 				run(tab, chromedp.Navigate("about:blank"))
