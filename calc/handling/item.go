@@ -78,16 +78,7 @@ var say = working.Say
 // items is the whole list: parts of the work in order, the gravest risk first
 // in each, hold points before reminders of the same risk.
 func (w pour) items() []Item {
-	var all []Item
-	all = append(all, w.people()...)
-	all = append(all, w.water()...)
-	all = append(all, w.placeItems()...)
-	all = append(all, w.mouldItems()...)
-	all = append(all, w.charging()...)
-	all = append(all, w.furnace()...)
-	all = append(all, w.pouring()...)
-	all = append(all, w.after()...)
-	all = append(all, w.firstAid()...)
+	all := slices.Concat(w.people(), w.water(), w.placeItems(), w.mouldItems(), w.charging(), w.furnace(), w.pouring(), w.after(), w.firstAid())
 	slices.SortStableFunc(all, func(a, b Item) int {
 		if d := slices.Index(groups, a.Group) - slices.Index(groups, b.Group); d != 0 {
 			return d

@@ -241,15 +241,19 @@ func BenchmarkBrowserReady(b *testing.B) {
 		observer.disconnect();
 		example.click();
 	}).observe(document, { subtree: true, childList: true });`
-	for _, c := range []struct{ name, address, before string }{
-		{"an example", start, touch},
-		{"opened again", address, ""},
-		{"none kept", address, none},
+	fresh := func() *browserTab { return h.tab(b) }
+	for _, c := range []struct {
+		name, address, before string
+		tab                   func() *browserTab
+	}{
+		{"an example", start, touch, fresh},
+		{"opened again", address, "", own.another},
+		{"none kept", address, none, own.another},
 	} {
 		b.Run(c.name, func(b *testing.B) {
 			var times []float64
 			for range 12 {
-				tab := own.another()
+				tab := c.tab()
 				command(tab, network.Disable, cdp.Empty{}) // which would copy the whole file
 				tab.before(c.before)
 				tab.before(`new MutationObserver((_, observer) => {
