@@ -255,13 +255,4 @@ func point(w *reply.Writer, at [2]float64) {
 }
 
 // mm writes a length of the drawing in millimetres, to a hundredth.
-func mm(w *reply.Writer, v float64) {
-	w.Number(float64(int(v*1e5+0.5*sign(v))) / 100)
-}
-
-func sign(v float64) float64 {
-	if v < 0 {
-		return -1
-	}
-	return 1
-}
+func mm(w *reply.Writer, v float64) { w.Hundredths(v * 1000) }

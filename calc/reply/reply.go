@@ -132,6 +132,24 @@ func (w *Writer) Number(v float64) {
 	w.buf = strconv.AppendFloat(w.buf, v, 'g', -1, 64)
 }
 
+// Hundredths appends a JSON number rounded to two decimals, in a fraction of the
+// time that Number takes. Like that it panics on NaN and infinities.
+func (w *Writer) Hundredths(v float64) {
+	if !quantity.Finite(v) {
+		panic("reply: a result is not a finite number")
+	}
+	n := int64(math.Round(math.Abs(v) * 100))
+	if v < 0 && n > 0 {
+		w.buf = append(w.buf, '-')
+	}
+	w.buf = strconv.AppendInt(w.buf, n/100, 10)
+	if tens, ones := n/10%10, n%10; ones > 0 {
+		w.buf = append(w.buf, '.', byte('0'+tens), byte('0'+ones))
+	} else if tens > 0 {
+		w.buf = append(w.buf, '.', byte('0'+tens))
+	}
+}
+
 // Answers appends the answers of one calculator: the fields of an output
 // struct, in order, as an object of leaves.
 func (w *Writer) Answers(out any, paper *working.Paper) {

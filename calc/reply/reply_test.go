@@ -3,6 +3,8 @@ package reply
 import (
 	"encoding/json"
 	"math"
+	"math/rand"
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -199,4 +201,20 @@ func TestASCII(t *testing.T) {
 		require.JSONEq(t, text, string(got))
 	}
 	require.Equal(t, `"\ud834\udd1e"`, string(ASCII(nil, []byte(`"𝄞"`))))
+}
+
+func TestHundredths(t *testing.T) {
+	random := rand.New(rand.NewSource(5))
+	for i := range 20_000 {
+		v := random.NormFloat64() * math.Pow(10, float64(i%8-3))
+		w := &Writer{}
+		w.Hundredths(v)
+		got, err := strconv.ParseFloat(string(w.Bytes()), 64)
+		require.NoError(t, err)
+		require.InDelta(t, v, got, 0.005+1e-9*math.Abs(v), "%v", v)
+		require.Equal(t, strconv.FormatFloat(got, 'f', -1, 64), string(w.Bytes()), "%v", v)
+	}
+	for _, v := range []float64{math.NaN(), math.Inf(1)} {
+		require.Panics(t, func() { new(Writer).Hundredths(v) })
+	}
 }
