@@ -32,16 +32,25 @@ func examples(root string) ([]example, error) {
 }
 
 // firstAnswers are what the engine says first of each example in metric units, as
-// the page asks for it when the mould is opened without a sheet.
+// the page asks for it when the mould is opened without a sheet; and the drawing
+// of an empty plan.
 func firstAnswers(plans []example) ([]byte, error) {
 	options, err := json.Marshal(catalogue.Options{Units: "metric", Full: []string{}})
 	if err != nil {
 		return nil, err
 	}
-	out := []json.RawMessage{}
-	for _, p := range plans {
-		out = append(out, catalogue.Call("plan", options, p.Plan))
+	var out struct {
+		Sketch   json.RawMessage   `json:"sketch"`
+		Examples []json.RawMessage `json:"examples"`
 	}
+	for _, p := range plans {
+		out.Examples = append(out.Examples, catalogue.Call("plan", options, p.Plan))
+	}
+	var empty struct{ Drawing json.RawMessage }
+	if err := json.Unmarshal(catalogue.Call("plan", options, []byte("{}")), &empty); err != nil {
+		return nil, err
+	}
+	out.Sketch = empty.Drawing
 	return json.Marshal(out)
 }
 

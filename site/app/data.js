@@ -1,5 +1,5 @@
 // What the build puts into the page besides the engine: the example plans of
-// testdata/plans with the first answers to them, the calculators with their
+// testdata/plans with the first answers to them and to an empty plan, the calculators with their
 // fields, so that a page can be drawn while the engine still starts, and the
 // checks of testdata/checks with what came out.
 import { readAside } from "./engine-source.js";
@@ -14,8 +14,11 @@ export const examples = POURWRIGHT_EXAMPLES;
 export async function readFirst(plan, { units, currency }) {
   const text = JSON.stringify(plan);
   const at = units === "metric" && !currency ? examples.findIndex((e) => JSON.stringify(e.plan) === text) : -1;
-  return at < 0 ? null : (await readAside("first"))[at];
+  return at < 0 ? null : (await readAside("first")).examples[at];
 }
+
+/** The drawing of an empty plan. */
+export const readSketch = async () => (await readAside("first")).sketch;
 
 /** The class: {demonstrations, openings (by calculator)}, see testdata/demonstrations and testdata/openings.json. */
 export const lessons = POURWRIGHT_LESSONS;

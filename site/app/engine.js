@@ -16,10 +16,10 @@ export class Engine {
   #given = ""; // why the engine was given up
   #said;
 
-  /** said(state) is told "starting", "ready" or "failed". */
-  constructor(said) {
+  /** said(state) is told "starting", "ready" or "failed". It starts at its turn; calls made before that wait. */
+  constructor(said, turn = Promise.resolve()) {
     this.#said = said;
-    this.#start();
+    turn.then(() => this.#worker ?? this.#start());
   }
 
   /**

@@ -4,7 +4,7 @@
 import { ruleQuestion, ruleWanted } from "../features/print/choice.js";
 import { get, put, quantities, strays, understood } from "../shared/document.js";
 import "./app.js";
-import { examples, lessons, readCalculators, readEvidence, readFirst } from "./data.js";
+import { examples, lessons, readCalculators, readEvidence, readFirst, readSketch } from "./data.js";
 import { Engine } from "./engine.js";
 import { keepOffline } from "./engine-source.js";
 import { newest, readFile, saveFigures, saveFile, saveRecord } from "./files.js";
@@ -19,6 +19,7 @@ import { createStore, inFull, initial, readingKey, spreadQuestion } from "./stor
 const pause = 40; // ms that the answers wait for the next stroke
 const calm = 250; // ms that the spans wait after the answers
 const rest = 300; // ms after which nobody seems to be waiting for the engine
+const latest = 1000; // ms after which it is started, whatever comes between
 
 const store = createStore({ ...initial, prefs: readPrefs(), print: readPrint(), own: { ...initial.own, doc: readOwn() }, route: read(location.hash) });
 const { dispatch } = store;
@@ -32,7 +33,13 @@ addEventListener("unhandledrejection", (e) => notice("error", `Something on this
 /** What is asked with every call: the reader's units and currency. */
 const asks = () => ({ units: store.state.prefs.units, currency: store.state.prefs.currency });
 
-const engine = new Engine((state) => dispatch({ type: "engine", state }));
+// Starting the engine takes all that a small device has, for a second. So where
+// nobody waits for it, the page first shows what it can show without it.
+let begin;
+const turn = new Promise((done) => (begin = done));
+setTimeout(begin, latest);
+const engine = new Engine((state) => dispatch({ type: "engine", state }), turn);
+const drawn = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
 
 const keeper = new Keeper(
   (saving) => dispatch({ type: "saving", saving }),
@@ -163,9 +170,10 @@ app.addEventListener("pw-want", ({ detail }) => wants[detail.type](detail));
 async function start(doc) {
   const id = newId();
   const settled = await settle(doc, "metric");
+  await keeperOpen;
   // Without an engine it is kept as it came, to be settled when it is opened.
-  if (settled) await keeper.put(id, settled, store.state.prefs.units);
-  else await keeper.put(id, doc, "metric");
+  if (settled) keeper.put(id, settled, store.state.prefs.units);
+  else keeper.put(id, doc, "metric");
   location.hash = to.plan(id);
 }
 
@@ -175,12 +183,13 @@ async function openPlan(id) {
   if (!record) return dispatch({ type: "missing", id });
   const doc = await settle(record.doc, record.units);
   if (!doc) return; // the engine did not start, and says so
+  // An example is answered before the engine has started, also at the first time.
+  const first = await readFirst(doc, asks()).catch(() => null);
+  if (store.state.route.plan !== id) return;
   dispatch({ type: "open", id, doc, strange: understood(doc, planFields()).strange });
   for (const name of ["plan", "furnace", "spread"]) if (kept[name]?.question === questionOf(name)) answered(name, kept[name].reply);
+  if (first && !store.state.reply) answered("plan", first);
   bring(id);
-  // An example is answered before the engine has started, also at the first time.
-  const first = store.state.reply ? null : await readFirst(doc, asks()).catch(() => null);
-  if (first && store.state.open?.doc === doc && !store.state.reply) answered("plan", first);
 }
 
 // All that the engine's answers to the plan in hand hang on: which engine it is
@@ -215,6 +224,7 @@ async function settle(doc, units) {
   let out = doc;
   for (const { path, field, text } of quantities(doc, listed.find((c) => c.name === "plan").fields)) {
     if (!field.unit || !bare(text)) continue;
+    begin();
     const reply = await engine.call("read", { units }, { kind: field.kind, unit: field.unit, text });
     if (reply.broken) return undefined;
     if (reply.ok) out = put(out, path, reply.keep);
@@ -315,6 +325,7 @@ const ownKnown = () => (store.state.ownFields ? understood(store.state.own.doc, 
 /** A new plan with the shop's figures in it. */
 async function withOwn(doc) {
   if (!anything(store.state.own.doc)) return doc;
+  begin();
   const reply = await engine.call("own", asks(), { figures: ownKnown(), plan: doc });
   return (reply.fills ?? []).reduce((out, { path, value }) => put(out, path, value), doc);
 }
@@ -346,13 +357,19 @@ async function checkOwn() {
   await readAll(quantities(store.state.own.doc, store.state.ownFields ?? []));
 }
 
-async function sketch() {
-  const reply = await engine.call("plan", asks(), {});
-  if (reply.ok) dispatch({ type: "sketch", drawing: reply.drawing });
+let warm = false;
+
+// What the start page does while nobody waits.
+async function idle() {
+  if (!store.state.sketch) readSketch().then((drawing) => dispatch({ type: "sketch", drawing }), () => {}); // the page does without
+  await new Promise((done) => setTimeout(done, rest));
+  if (store.state.route.view !== "start") return;
+  begin();
   // A browser compiles each part of the engine when it is first used, which takes a
   // third of a second: better now, with nobody waiting, than when the first plan is
   // opened. In no lane, lest a slow one be ended with the engine.
-  setTimeout(() => store.state.route.view === "start" && engine.call("plan", asks(), examples[0].plan), rest);
+  if (!warm) engine.call("plan", asks(), examples[0].plan);
+  warm = true;
 }
 
 // ── What follows from a change of state ──
@@ -523,11 +540,14 @@ async function go() {
     asked = followed = null;
     await keeperOpen;
     look(route);
-    if (route.view === "start" && !store.state.sketch) await sketch();
+    if (route.view === "start") await idle();
+    else begin();
   } else if (store.state.open?.id !== route.plan) {
     if (store.state.open) dispatch({ type: "close" });
     asked = followed = null;
     await openPlan(route.plan);
+    if (store.state.reply) drawn().then(begin);
+    else begin();
   } else {
     readTexts();
   }

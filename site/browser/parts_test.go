@@ -35,7 +35,7 @@ func TestWhatIsLookedAtComesFirst(t *testing.T) {
 	poured := tab.texts(`.sheet-figure[data-figure=poured]`)
 	require.NotEmpty(t, poured)
 
-	js[bool](tab, `window.holding = true`)
+	js[bool](tab, `window.holding = watched.dead = true`) // what is held back is not waited for
 	tab.fill("weight.solids[0].length", "190 mm")
 	tab.until(`document.querySelector(".sheet-figure[data-figure=poured]")?.textContent.trim() !== %s`, poured[0])
 	tab.until(`document.querySelector("pw-pour-card").ariaBusy === "false"`)
@@ -50,7 +50,7 @@ func TestWhatIsLookedAtComesFirst(t *testing.T) {
 	require.Contains(t, paper, "There is nothing to print yet")
 	require.NotContains(t, paper, "kg")
 
-	js[chromedp.Void](tab, `letGo()`)
+	js[chromedp.Void](tab, `watched.dead = false; letGo()`)
 	tab.quiet()
 	require.Empty(t, tab.texts("[data-behind]"))
 	require.NotEmpty(t, tab.texts(".sheet-figure"))

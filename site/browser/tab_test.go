@@ -225,7 +225,9 @@ func (tab *browserTab) quiet() {
 		const again = () => {
 			clearTimeout(timer);
 			timer = setTimeout(() => {
-				if (watched.calls > 0 || (!watched.dead && document.querySelector("pw-spread [role=status], [aria-busy=true]"))) return again();
+				const plan = watched.dead ? null : document.querySelector("pw-plan")?.data.state;
+				const behind = plan && !plan.whole && !plan.broken && plan.engine !== "failed";
+				if (watched.calls > 0 || behind || (!watched.dead && document.querySelector("pw-spread [role=status], [aria-busy=true]"))) return again();
 				observer.disconnect();
 				done();
 			}, 60);
