@@ -1,7 +1,7 @@
 // What the build puts into the page besides the engine: the example plans of
-// testdata/plans with the first answers to them and to an empty plan, the calculators with their
-// fields, so that a page can be drawn while the engine still starts, and the
-// checks of testdata/checks with what came out.
+// testdata/plans, the first answers to them and to an empty plan, and the
+// calculators with their fields, so that a page can be drawn while the engine
+// still starts; and the checks of testdata/checks with what came out.
 import { readAside } from "./engine-source.js";
 
 export const examples = POURWRIGHT_EXAMPLES;

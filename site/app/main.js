@@ -19,7 +19,7 @@ import { createStore, inFull, initial, readingKey, spreadQuestion } from "./stor
 const pause = 40; // ms that the answers wait for the next stroke
 const calm = 250; // ms that the spans wait after the answers
 const rest = 300; // ms after which nobody seems to be waiting for the engine
-const latest = 1000; // ms after which it is started, whatever comes between
+const latest = 1000; // ms after which the engine is started, whatever comes between
 
 const store = createStore({ ...initial, prefs: readPrefs(), print: readPrint(), own: { ...initial.own, doc: readOwn() }, route: read(location.hash) });
 const { dispatch } = store;

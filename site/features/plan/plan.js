@@ -27,8 +27,8 @@ export class Plan extends Element {
   #answered = false; // whether there was a reply then
 
   view({ state: given }) {
-    // On the mould's page an answer may want what stands on other sheets than the
-    // open one; what the others show wants all of it.
+    // A reply that has not come in full serves the mould's page alone: every other
+    // shows what stands on several sheets.
     const state = given.whole || given.route.page === "mould" ? given : { ...given, reply: null };
     const { open, reply, route, calculators } = state;
     const fields = calculators.find((c) => c.name === "plan").fields;
