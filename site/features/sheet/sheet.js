@@ -38,6 +38,7 @@ export class Sheet extends Element {
       ),
       field.hint && h("p", { class: "sheet-about" }, field.hint),
       answers && head(plan, field.key, answers),
+      station && !inFull(station) && h("p", { key: "figures", class: "quiet", role: "status" }, "Working it out, and what the rest of the plan fills in here."),
       station && this.wanted(faults, station.needs, placed, shown),
       pressing.length > 0 && h("div", { key: "findings", class: "sheet-findings" }, pressing.map((f) => finding(f))),
       h("section", { key: "inputs", class: "sheet-part", "aria-labelledby": idOf(field.key, "-in") }, h("h3", { id: idOf(field.key, "-in") }, "What you know"), form(field.fields, group, field.key, about)),
