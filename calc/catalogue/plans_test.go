@@ -216,8 +216,8 @@ func answerOf(r *plan.Result, station, name string) (float64, bool) {
 	}
 	f := reflect.ValueOf(s.Out).FieldByName(name)
 	if _, ok := quantity.OptOf(f.Type()); ok {
-		v, state := quantity.OptValue(f)
-		if quantity.State(state.Int()) == quantity.Unknown {
+		v, known := quantity.OptValue(f)
+		if !known {
 			return 0, false
 		}
 		f = v

@@ -146,7 +146,7 @@ func (r *reader) field(fv reflect.Value, f *field, tree any, at *place) {
 		r.spreads = append(r.spreads, Spread{Field: at.path(f), Label: f.label, Kind: f.kind, Middle: inner.Float(), Half: r.half, at: f})
 	}
 	if f.opt {
-		setState(fv, quantity.Given)
+		quantity.SetOptState(fv, quantity.Given)
 	}
 }
 

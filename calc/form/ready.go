@@ -45,14 +45,7 @@ func open(fv reflect.Value, f *field) (reflect.Value, bool) {
 	if !f.opt {
 		return fv, true
 	}
-	inner, state := quantity.OptValue(fv)
-	return inner, quantity.State(state.Int()) != quantity.Unknown
-}
-
-// setState says where the value of an Opt came from.
-func setState(fv reflect.Value, s quantity.State) {
-	_, state := quantity.OptValue(fv)
-	state.SetInt(int64(s))
+	return quantity.OptValue(fv)
 }
 
 func setDefault(fv, inner reflect.Value, f *field) {
@@ -70,7 +63,7 @@ func setDefault(fv, inner reflect.Value, f *field) {
 	default:
 		inner.SetString(f.def)
 	}
-	setState(fv, quantity.Defaulted)
+	quantity.SetOptState(fv, quantity.Defaulted)
 }
 
 // counts reports whether the field's condition holds.

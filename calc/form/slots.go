@@ -102,7 +102,7 @@ func slotOf(fv, inner reflect.Value, f *field, known bool) (Slot, bool) {
 			inner.SetFloat(v)
 		}
 		if f.opt {
-			setState(fv, quantity.Given)
+			quantity.SetOptState(fv, quantity.Given)
 		}
 	}
 	return s, true

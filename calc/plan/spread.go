@@ -204,8 +204,8 @@ func (f *outField) si(out any) (v float64, ok bool) {
 	if !f.opt {
 		return field.Float(), true
 	}
-	inner, state := quantity.OptValue(field)
-	return inner.Float(), quantity.State(state.Int()) != quantity.Unknown
+	inner, known := quantity.OptValue(field)
+	return inner.Float(), known
 }
 
 // answer finds an output field by its JSON name; ok is false where it is not a

@@ -53,5 +53,11 @@ func OptOf(t reflect.Type) (inner reflect.Type, ok bool) {
 	return t.Field(0).Type, true
 }
 
-// OptValue is an Opt's value and its state, to be set where the Opt can be.
-func OptValue(opt reflect.Value) (v, state reflect.Value) { return opt.Field(0), opt.Field(1) }
+// OptValue is an Opt's value, to be set where the Opt can be, and whether it is
+// known.
+func OptValue(opt reflect.Value) (v reflect.Value, known bool) {
+	return opt.Field(0), State(opt.Field(1).Int()) != Unknown
+}
+
+// SetOptState says where the value of an Opt came from.
+func SetOptState(opt reflect.Value, s State) { opt.Field(1).SetInt(int64(s)) }

@@ -107,8 +107,7 @@ func (f *tagged) unwrap(v reflect.Value) (inner reflect.Value, known bool) {
 	if !f.opt {
 		return v, true
 	}
-	inner, state := quantity.OptValue(v)
-	return inner, quantity.State(state.Int()) != quantity.Unknown
+	return quantity.OptValue(v)
 }
 
 // number is a quantity, or a count as a plain number.
