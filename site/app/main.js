@@ -183,19 +183,20 @@ async function openPlan(id) {
   if (!record) return dispatch({ type: "missing", id });
   const doc = await settle(record.doc, record.units);
   if (!doc) return; // the engine did not start, and says so
+  const good = ["plan", "furnace", "spread"].filter((name) => kept[name]?.question === questionOf(name, doc));
   // An example is answered before the engine has started, also at the first time.
-  const first = await readFirst(doc, asks()).catch(() => null);
+  const first = good.includes("plan") ? null : await readFirst(doc, asks()).catch(() => null);
   if (store.state.route.plan !== id) return;
   dispatch({ type: "open", id, doc, strange: understood(doc, planFields()).strange });
-  for (const name of ["plan", "furnace", "spread"]) if (kept[name]?.question === questionOf(name)) answered(name, kept[name].reply);
-  if (first && !store.state.reply) answered("plan", first);
+  for (const name of good) answered(name, kept[name].reply);
+  if (first) answered("plan", first);
   bring(id);
 }
 
 // All that the engine's answers to the plan in hand hang on: which engine it is
 // (POURWRIGHT_ENGINE is its digest, put in by the build), and what it is asked.
-function questionOf(name) {
-  const { record, ...plan } = understood(store.state.open.doc, planFields()).known;
+function questionOf(name, doc = store.state.open.doc) {
+  const { record, ...plan } = understood(doc, planFields()).known;
   return JSON.stringify([POURWRIGHT_ENGINE, asks(), plan, name === "furnace" && record]);
 }
 
